@@ -1,0 +1,173 @@
+// Every message between the window and the shell: name, request schema, reply schema. The preload makes its functions
+// from this list in a loop, and the shell checks sender and schema in one wrapper. Adding a message is an entry here
+// and a handler in main/messages/handlers.
+
+import { z } from 'zod';
+import { columnChoiceSchema, vehicleRecordSchema } from '../record/schema.ts';
+
+const nothing = z.null();
+const token = z.string().min(8).max(128);
+const name = z.string().max(300);
+const vehicleId = z.string().min(1).max(64);
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** A file the person picked: a token for it, never a path. */
+export const pickedSchema = z.strictObject({ token, name, bytes: z.number().nonnegative() });
+export type Picked = z.infer<typeof pickedSchema>;
+
+export const problemSchema = z.strictObject({ id: name, what: z.string(), where: z.string(), doNext: z.string() });
+
+/** A vehicle in the list, without its record. */
+export const vehicleEntrySchema = z.strictObject({
+  id: vehicleId,
+  name: z.string(),
+  archived: z.boolean(),
+  /** RFC 3339 time of the last save. */
+  savedAt: z.string(),
+  captures: z.number().int().nonnegative(),
+  sample: z.boolean(),
+});
+export type VehicleEntry = z.infer<typeof vehicleEntrySchema>;
+
+/** What a vehicle's window looked like; not part of the record, never undone. Shape is the window's own affair. */
+export const viewStateSchema = z.record(z.string(), z.json());
+
+/** Settings of the program, for all vehicles. */
+export const settingsSchema = z.strictObject({
+  theme: z.enum(['system', 'light', 'dark']),
+  temperatureUnit: z.enum(['C', 'F', 'K']),
+  speedUnit: z.enum(['km/h', 'mph']),
+  /** What the wheel does over a pane without a modifier. */
+  wheel: z.enum(['zoom', 'pan']),
+  singleKeys: z.boolean(),
+  /** Name put under notes. */
+  reader: z.string().max(200),
+  paper: z.enum(['A4', 'Letter']),
+  showGuides: z.boolean(),
+});
+export type Settings = z.infer<typeof settingsSchema>;
+
+export const savedSchema = z.union([
+  z.strictObject({ saved: z.literal(true), savedAt: z.string() }),
+  z.strictObject({ saved: z.literal(false), problem: problemSchema }),
+]);
+
+export const loadedVehicleSchema = z.union([
+  z.strictObject({ ok: z.literal(true), record: vehicleRecordSchema, view: viewStateSchema, readOnly: z.boolean() }),
+  z.strictObject({ ok: z.literal(false), problem: problemSchema }),
+]);
+
+/** State of a command as the menu bar shows it. */
+export const commandStateSchema = z.strictObject({
+  id: z.string().max(64),
+  enabled: z.boolean(),
+  checked: z.boolean(),
+  /** Replaces the command's words where they change: "Undo: move window". */
+  words: z.string().max(200).nullable(),
+});
+
+/** Requests of the window, answered by the shell. */
+export const SHELL_REQUESTS = {
+  pickCaptures: { ask: nothing, reply: z.array(pickedSchema) },
+  sampleDrives: {
+    ask: nothing,
+    reply: z.array(pickedSchema.extend({ words: z.string() })),
+  },
+  /** Finds a capture of the record again: by its last known place, else null. */
+  findCapture: { ask: z.strictObject({ sha256, name }), reply: pickedSchema.nullable() },
+  /** Asks the person where a moved capture is now. */
+  locateCapture: { ask: z.strictObject({ sha256, name }), reply: pickedSchema.nullable() },
+  /** Remembers that the file behind a token has this hash, and puts it on the recent list. */
+  rememberCapture: { ask: z.strictObject({ token, sha256 }), reply: nothing },
+  listVehicles: { ask: nothing, reply: z.array(vehicleEntrySchema) },
+  loadVehicle: { ask: z.strictObject({ id: vehicleId }), reply: loadedVehicleSchema },
+  /** Saves whole and at once; resolves when the record is safe on disk. */
+  saveVehicle: { ask: z.strictObject({ record: vehicleRecordSchema }), reply: savedSchema },
+  saveView: { ask: z.strictObject({ id: vehicleId, view: viewStateSchema }), reply: nothing },
+  recent: {
+    ask: nothing,
+    reply: z.strictObject({ captures: z.array(pickedSchema), lastVehicle: vehicleId.nullable() }),
+  },
+  clearRecent: { ask: nothing, reply: nothing },
+  settings: { ask: nothing, reply: settingsSchema },
+  saveSettings: { ask: settingsSchema, reply: nothing },
+  columnChoice: { ask: z.strictObject({ headerKey: name }), reply: columnChoiceSchema.nullable() },
+  rememberColumnChoice: { ask: columnChoiceSchema, reply: nothing },
+  /** Asks where to, then writes text or bytes there. Null where the person cancelled. */
+  exportFile: {
+    ask: z.strictObject({
+      suggestedName: name,
+      kind: z.enum(['html', 'csv', 'json', 'md', 'png', 'svg']),
+      content: z.union([z.string(), z.instanceof(Uint8Array)]),
+    }),
+    reply: z.strictObject({ name, problem: problemSchema.nullable() }).nullable(),
+  },
+  /** The same for a sheet that the shell prints to PDF. */
+  exportPdf: {
+    ask: z.strictObject({ suggestedName: name, html: z.string(), paper: z.enum(['A4', 'Letter']) }),
+    reply: z.strictObject({ name, problem: problemSchema.nullable() }).nullable(),
+  },
+  /** Shows the last exported file in its folder. */
+  showExport: { ask: nothing, reply: nothing },
+  copyText: { ask: z.strictObject({ text: z.string() }), reply: nothing },
+  copyPicture: { ask: z.strictObject({ png: z.instanceof(Uint8Array) }), reply: nothing },
+  setTitle: { ask: z.strictObject({ title: z.string().max(400), unsaved: z.boolean() }), reply: nothing },
+  setCommandStates: { ask: z.array(commandStateSchema), reply: nothing },
+  about: {
+    ask: nothing,
+    reply: z.strictObject({
+      version: z.string(),
+      runtime: z.string(),
+      fallbackRuntime: z.boolean(),
+      licences: z.array(z.strictObject({ name: z.string(), version: z.string(), licence: z.string() })),
+    }),
+  },
+  /** Answers `closing`: everything is saved, the window may go. */
+  readyToClose: { ask: nothing, reply: nothing },
+  /** The window has drawn what was asked for; a snapshot may be taken. */
+  settled: { ask: nothing, reply: nothing },
+} as const;
+
+export type ShellRequests = typeof SHELL_REQUESTS;
+export type ShellRequestName = keyof ShellRequests;
+
+/** Events of the shell, heard by the window. */
+export const SHELL_EVENTS = {
+  /** A command was chosen in the menu bar. */
+  command: z.strictObject({ id: z.string() }),
+  /** Files were given on the command line, by double click, by the system's recent list, or to a second start. */
+  openCaptures: z.array(pickedSchema),
+  /** The window is about to close: save and answer readyToClose. */
+  closing: nothing,
+  /** The core's own process ended; captures must be opened again. A new port follows. */
+  coreLost: nothing,
+} as const;
+
+export type ShellEvents = typeof SHELL_EVENTS;
+export type ShellEventName = keyof ShellEvents;
+
+/** What the preload puts on `window.shell`. */
+export type ShellBridge = {
+  readonly [Name in ShellRequestName]: (
+    ask: z.input<ShellRequests[Name]['ask']>,
+  ) => Promise<z.output<ShellRequests[Name]['reply']>>;
+} & {
+  /** Tokens for dropped files. A folder or a thing without a place on disk gives an entry with a problem instead. */
+  readonly takeFiles: (files: readonly unknown[]) => Promise<z.output<typeof takenSchema>>;
+  /** Calls back for each event; the returned function stops it. */
+  readonly on: <Name extends ShellEventName>(
+    event: Name,
+    hear: (payload: z.output<ShellEvents[Name]>) => void,
+  ) => () => void;
+  readonly platform: 'linux' | 'win32' | 'darwin';
+};
+
+export const takenSchema = z.array(
+  z.union([
+    z.strictObject({ ok: z.literal(true), picked: pickedSchema }),
+    z.strictObject({ ok: z.literal(false), problem: problemSchema }),
+  ]),
+);
+
+/** The message with which the preload hands the core's port to the page, by window.postMessage. */
+export const CORE_PORT_MESSAGE = 'tailtrace:core-port';

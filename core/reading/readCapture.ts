@@ -1,0 +1,73 @@
+// The door for bytes: whatever an instrument wrote goes in, a Capture, a question about columns, or a refusal comes out.
+
+import type { Capture } from '../capture/capture.ts';
+import type { Bank, Role } from '../capture/roles.ts';
+import type { ColumnChoice } from '../record/schema.ts';
+import type { Outcome } from './problem.ts';
+
+/** Where bytes come from. The reader pulls; it never sees a path. Chunks may be of any size, and are not changed. */
+export interface ByteSource {
+  readonly name: string;
+  /** Total bytes, or null where unknown (standard input). */
+  readonly bytes: number | null;
+  /** Yields the bytes in order. Each call starts again from the first byte, where `rereadable` is true. */
+  chunks(): AsyncIterable<Uint8Array>;
+  readonly rereadable: boolean;
+}
+
+export interface ReadOptions {
+  /** A person's choice of columns, or null to recognise them. Ignored where its headerKey differs. */
+  readonly choice: ColumnChoice | null;
+  /** Called from time to time, at least every few hundred kilobytes; must be cheap. */
+  onProgress?(progress: ReadProgress): void;
+  /** Asked between chunks; true stops reading with the outcome `cancelled`. */
+  isCancelled?(): boolean;
+}
+
+export interface ReadProgress {
+  readonly bytesRead: number;
+  readonly bytesTotal: number | null;
+  readonly rows: number;
+}
+
+/** A guess about one column, with what it rests on, for the screen that asks. */
+export interface ColumnGuess {
+  readonly index: number;
+  readonly name: string;
+  readonly unit: string | null;
+  readonly role: Role | 'time' | 'ignore';
+  readonly bank: Bank;
+  readonly sensor: number | null;
+  /** Whether the guess is good enough not to be asked about. */
+  readonly certain: boolean;
+  /** In words: "name says oxygen sensor, values lie between 0.05 and 0.9". */
+  readonly because: string;
+  readonly min: number | null;
+  readonly max: number | null;
+}
+
+/** What the person is shown when columns are not certain. */
+export interface ColumnQuestion {
+  readonly headerKey: string;
+  /** The first rows as text, header first; at most 12 rows of at most 64 columns, cells cut at 40 characters. */
+  readonly preview: readonly (readonly string[])[];
+  readonly guesses: readonly ColumnGuess[];
+  /** What is not certain, one sentence. */
+  readonly words: string;
+  /** True where the file has no time column and a rate must be given. */
+  readonly needsRate: boolean;
+}
+
+export interface ReadCapture {
+  readonly capture: Capture;
+  /** Set where some columns were guessed and a person should look; the capture is usable with the guess all the same. */
+  readonly question: ColumnQuestion | null;
+}
+
+/**
+ * Reads one capture. Resolves with the capture, or with a refusal (problem ids include empty, noNumbers, picture,
+ * headerOnly, tooManyColumns, unreadable, cancelled). Never rejects for any bytes; rejects only if `source` does.
+ */
+export async function readCapture(_source: ByteSource, _options: ReadOptions): Promise<Outcome<ReadCapture>> {
+  throw new Error('not written yet');
+}

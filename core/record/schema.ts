@@ -1,0 +1,169 @@
+// The vehicle record: the one JSON document that is kept per vehicle. What enters from disk or a bundle passes
+// `vehicleRecordSchema` once, at the door; inside the program nobody checks again. FORMAT.md logs its versions.
+
+import { z } from 'zod';
+import { FINDINGS } from '../findings/finding.ts';
+import { WINDOW_KINDS, WINDOW_ORIGINS } from '../windows/window.ts';
+
+/** Version of the newest form. Raise it together with a migration and a line in FORMAT.md. */
+export const RECORD_VERSION = 1;
+
+const id = z.string().min(1).max(64);
+const text = z.string().max(20_000);
+const line = z.string().max(500);
+const instant = z.iso.datetime({ offset: true });
+const bank = z.union([z.literal(1), z.literal(2), z.null()]);
+const finite = z.number();
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** A number with the unit it was typed in; nothing is converted before it is shown or computed with. */
+export const temperatureSchema = z.strictObject({ value: finite, unit: z.enum(['C', 'F', 'K']) });
+
+export const identitySchema = z.strictObject({
+  /** What the shop calls it: "Van 14". Never empty. */
+  name: line.min(1),
+  description: line,
+  modelYear: z.number().int().min(1900).max(2200).nullable(),
+  mileage: z.strictObject({ value: finite.nonnegative(), unit: z.enum(['km', 'mi']) }).nullable(),
+  vin: line,
+  plate: line,
+  customer: text,
+  complaint: text,
+  firstSold: z.iso.date().nullable(),
+  /** Whether the vehicle has an oxygen sensor behind the converter; cars before 1996 in the United States may not. */
+  rearSensor: z.enum(['yes', 'no', 'unknown']),
+  engineLitres: finite.positive().nullable(),
+});
+
+export const brickSchema = z.strictObject({
+  id,
+  bank,
+  /** Position along the exhaust of its bank, from 1. */
+  position: z.number().int().min(1).max(9),
+  place: z.enum(['closeCoupled', 'underfloor', 'unknown']),
+  /** Whether the downstream sensor sits behind this brick. */
+  beforeRearSensor: z.boolean(),
+});
+
+export const troubleCodeSchema = z.strictObject({
+  id,
+  code: z.string().regex(/^[PCBU][0-3][0-9A-F]{3}$/),
+  status: z.enum(['confirmed', 'pending', 'permanent', 'unknown']),
+});
+
+export const columnChoiceSchema = z.strictObject({
+  headerKey: line,
+  /** Column index or name to use as time, or null to keep what was found. */
+  timeColumn: z.number().int().nonnegative().nullable(),
+  /** Samples a second where the file has no time column. */
+  rateHz: finite.positive().nullable(),
+  columns: z.array(
+    z.strictObject({
+      index: z.number().int().nonnegative(),
+      role: line,
+      bank,
+      sensor: z.number().int().min(1).max(8).nullable(),
+      unit: line.nullable(),
+    }),
+  ),
+});
+
+export const captureRefSchema = z.strictObject({
+  id,
+  kind: z.enum(['before', 'after', 'knownGood', 'other']),
+  /** File name without folders. Where the file lies is the shell's affair and never part of the record. */
+  name: line,
+  bytes: z.number().int().nonnegative(),
+  sha256,
+  addedAt: instant,
+  durationS: finite.nonnegative(),
+  rows: z.number().int().nonnegative(),
+  columnChoice: columnChoiceSchema.nullable(),
+  /** True for the invented drives that come with the program. */
+  sample: z.boolean(),
+});
+
+export const windowSchema = z.strictObject({
+  id,
+  captureId: id,
+  name: line,
+  startS: finite,
+  endS: finite,
+  bank,
+  kind: z.enum(WINDOW_KINDS),
+  origin: z.enum(WINDOW_ORIGINS),
+});
+
+export const readingSchema = z.strictObject({
+  id,
+  bank,
+  brick: z.number().int().min(1).max(9).nullable(),
+  inlet: temperatureSchema,
+  outlet: temperatureSchema,
+  rpm: finite.nonnegative().nullable(),
+  emissivity: finite.min(0.01).max(1).nullable(),
+  takenAt: instant,
+  /** Capture that was running when it was taken, or null. */
+  captureId: id.nullable(),
+});
+
+export const noteSchema = z.strictObject({
+  id,
+  /** Null pins the note to the vehicle as a whole. */
+  captureId: id.nullable(),
+  /** Moment, or start of a stretch; null with captureId null. */
+  startS: finite.nullable(),
+  /** End of a stretch; null for a moment. */
+  endS: finite.nullable(),
+  text,
+  author: line,
+  writtenAt: instant,
+  changedAt: instant.nullable(),
+});
+
+/** A finding as it stood when it was made, so that a reader can see whether a newer core says something else. */
+export const keptFindingSchema = z.strictObject({
+  id,
+  /** The window it is about, or null for the vehicle's verdict. */
+  windowId: id.nullable(),
+  coreVersion: line,
+  madeAt: instant,
+  finding: z.enum(FINDINGS),
+  probabilityNotStoring: finite.min(0).max(1).nullable(),
+  sentence: text,
+});
+
+export const costsSchema = z.strictObject({
+  currency: z.string().max(8),
+  converterPrice: finite.nonnegative(),
+  labourHour: finite.nonnegative(),
+});
+
+export const vehicleRecordSchema = z.strictObject({
+  format: z.literal('tailtrace-vehicle'),
+  version: z.literal(RECORD_VERSION),
+  id,
+  createdAt: instant,
+  archived: z.boolean(),
+  identity: identitySchema,
+  costs: costsSchema,
+  bricks: z.record(id, brickSchema),
+  troubleCodes: z.record(id, troubleCodeSchema),
+  captures: z.record(id, captureRefSchema),
+  windows: z.record(id, windowSchema),
+  readings: z.record(id, readingSchema),
+  notes: z.record(id, noteSchema),
+  findings: z.record(id, keptFindingSchema),
+});
+
+export type VehicleRecord = z.infer<typeof vehicleRecordSchema>;
+export type Identity = z.infer<typeof identitySchema>;
+export type Brick = z.infer<typeof brickSchema>;
+export type TroubleCode = z.infer<typeof troubleCodeSchema>;
+export type CaptureRef = z.infer<typeof captureRefSchema>;
+export type ColumnChoice = z.infer<typeof columnChoiceSchema>;
+export type RecordWindow = z.infer<typeof windowSchema>;
+export type Reading = z.infer<typeof readingSchema>;
+export type Note = z.infer<typeof noteSchema>;
+export type KeptFinding = z.infer<typeof keptFindingSchema>;
+export type Temperature = z.infer<typeof temperatureSchema>;
