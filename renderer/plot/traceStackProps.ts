@@ -63,6 +63,12 @@ export interface TraceSource {
   describe(channelIds: readonly string[], stretch: Stretch): Promise<readonly string[]>;
 }
 
+/** Units a person reads by; what is stored and computed stays in the role's unit. */
+export interface DisplayUnits {
+  readonly temperature: 'C' | 'F' | 'K';
+  readonly speed: 'km/h' | 'mph';
+}
+
 export interface TraceStackProps {
   readonly capture: CaptureSummary;
   readonly source: TraceSource;
@@ -79,6 +85,8 @@ export interface TraceStackProps {
   readonly guides: boolean;
   readonly wheel: 'zoom' | 'pan';
   readonly theme: 'light' | 'dark';
+  /** Absent: degrees Celsius and km/h. */
+  readonly units?: DisplayUnits;
   /** `step` false while a gesture is under way, true when it ends: only then the view joins the back list. */
   onVisible(stretch: Stretch, step: boolean): void;
   onCursor(timeS: number | null): void;
