@@ -35,6 +35,22 @@ export const identitySchema = z.strictObject({
   engineLitres: finite.positive().nullable(),
 });
 
+/** What the papers of a replacement ask for beyond the vehicle's identity (51 FR 28113, 5 August 1986; check 2.12). */
+export const papersSchema = z.strictObject({
+  /** Make of the vehicle as its registration gives it. */
+  make: line,
+  /** Why the part has to be replaced, in the words of the shop. */
+  reason: text,
+  /** Whether a state or local inspection ordered the replacement. */
+  inspectionOrdered: z.enum(['yes', 'no', 'unknown']),
+  /** Whether customer and shop have signed a statement of need. */
+  statementSigned: z.enum(['yes', 'no', 'unknown']),
+  partFitted: line,
+  fittedOn: z.iso.date().nullable(),
+  /** What is written on the tag of the part that was taken out. */
+  oldPartTag: line,
+});
+
 export const brickSchema = z.strictObject({
   id,
   bank,
@@ -83,16 +99,18 @@ export const captureRefSchema = z.strictObject({
   sample: z.boolean(),
 });
 
-export const windowSchema = z.strictObject({
-  id,
-  captureId: id,
-  name: line,
-  startS: finite,
-  endS: finite,
-  bank,
-  kind: z.enum(WINDOW_KINDS),
-  origin: z.enum(WINDOW_ORIGINS),
-});
+export const windowSchema = z
+  .strictObject({
+    id,
+    captureId: id,
+    name: line,
+    startS: finite,
+    endS: finite,
+    bank,
+    kind: z.enum(WINDOW_KINDS),
+    origin: z.enum(WINDOW_ORIGINS),
+  })
+  .refine((window) => window.startS < window.endS, { path: ['endS'], error: 'a window ends after it starts' });
 
 export const readingSchema = z.strictObject({
   id,
@@ -147,17 +165,29 @@ export const vehicleRecordSchema = z.strictObject({
   archived: z.boolean(),
   identity: identitySchema,
   costs: costsSchema,
-  bricks: z.record(id, brickSchema),
-  troubleCodes: z.record(id, troubleCodeSchema),
-  captures: z.record(id, captureRefSchema),
-  windows: z.record(id, windowSchema),
-  readings: z.record(id, readingSchema),
-  notes: z.record(id, noteSchema),
-  findings: z.record(id, keptFindingSchema),
+  papers: papersSchema,
+  bricks: entriesOf(brickSchema),
+  troubleCodes: entriesOf(troubleCodeSchema),
+  captures: entriesOf(captureRefSchema),
+  windows: entriesOf(windowSchema),
+  readings: entriesOf(readingSchema),
+  notes: entriesOf(noteSchema),
+  findings: entriesOf(keptFindingSchema),
 });
+
+/** A map of entries by their id. An entry that lies under another key than its own id is refused. */
+function entriesOf<T extends z.ZodType<{ id: string }>>(entry: T) {
+  return z.record(id, entry).superRefine((map, context) => {
+    for (const [key, { id: own }] of Object.entries(map)) {
+      if (key !== own) context.addIssue({ code: 'custom', path: [key, 'id'], message: `lies under the key ${key}` });
+    }
+  });
+}
 
 export type VehicleRecord = z.infer<typeof vehicleRecordSchema>;
 export type Identity = z.infer<typeof identitySchema>;
+export type Papers = z.infer<typeof papersSchema>;
+export type Costs = z.infer<typeof costsSchema>;
 export type Brick = z.infer<typeof brickSchema>;
 export type TroubleCode = z.infer<typeof troubleCodeSchema>;
 export type CaptureRef = z.infer<typeof captureRefSchema>;
