@@ -11,11 +11,15 @@ const name = z.string().max(300);
 const vehicleId = z.string().min(1).max(64);
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
 
-/** A file the person picked: a token for it, never a path. */
-export const pickedSchema = z.strictObject({ token, name, bytes: z.number().nonnegative() });
+/** A file the person picked: a token for it, never a path. `sample` marks the invented drives of the program. */
+export const pickedSchema = z.strictObject({ token, name, bytes: z.number().nonnegative(), sample: z.boolean() });
 export type Picked = z.infer<typeof pickedSchema>;
 
 export const problemSchema = z.strictObject({ id: name, what: z.string(), where: z.string(), doNext: z.string() });
+
+/** A capture opened before. `there` is false where the file has vanished since: offer to look for it. */
+export const recentCaptureSchema = pickedSchema.extend({ sha256, there: z.boolean() });
+export type RecentCapture = z.infer<typeof recentCaptureSchema>;
 
 /** A vehicle in the list, without its record. */
 export const vehicleEntrySchema = z.strictObject({
@@ -52,9 +56,28 @@ export const savedSchema = z.union([
   z.strictObject({ saved: z.literal(false), problem: problemSchema }),
 ]);
 
+/** A save that stands behind the newest one, or bytes that were kept aside; youngest first in every list. */
+export const earlierSaveSchema = z.strictObject({
+  /** Names it to `restoreVehicle`. */
+  generation: z.string().max(120),
+  savedAt: z.string(),
+  /** 'saved' is an ordinary earlier save; 'setAside' was kept because the record had been changed from outside. */
+  kind: z.enum(['saved', 'setAside']),
+});
+export type EarlierSave = z.infer<typeof earlierSaveSchema>;
+
 export const loadedVehicleSchema = z.union([
-  z.strictObject({ ok: z.literal(true), record: vehicleRecordSchema, view: viewStateSchema, readOnly: z.boolean() }),
-  z.strictObject({ ok: z.literal(false), problem: problemSchema }),
+  z.strictObject({
+    ok: z.literal(true),
+    record: vehicleRecordSchema,
+    view: viewStateSchema,
+    /** True for a record that a newer version of the program made: it is shown, never saved. */
+    readOnly: z.boolean(),
+    /** Something the person should be told about this record, or null: why it is read-only, what was recovered. */
+    notice: problemSchema.nullable(),
+  }),
+  /** A damaged record is never used in silence: the problem says so, `earlier` holds the good saves to choose from. */
+  z.strictObject({ ok: z.literal(false), problem: problemSchema, earlier: z.array(earlierSaveSchema) }),
 ]);
 
 /** State of a command as the menu bar shows it. */
@@ -81,12 +104,22 @@ export const SHELL_REQUESTS = {
   rememberCapture: { ask: z.strictObject({ token, sha256 }), reply: nothing },
   listVehicles: { ask: nothing, reply: z.array(vehicleEntrySchema) },
   loadVehicle: { ask: z.strictObject({ id: vehicleId }), reply: loadedVehicleSchema },
-  /** Saves whole and at once; resolves when the record is safe on disk. */
+  /** The saves behind a vehicle's newest one. */
+  earlierSaves: { ask: z.strictObject({ id: vehicleId }), reply: z.array(earlierSaveSchema) },
+  /** Makes an earlier save the newest. What it replaces, damaged or not, is kept aside. */
+  restoreVehicle: {
+    ask: z.strictObject({ id: vehicleId, generation: z.string().max(120) }),
+    reply: loadedVehicleSchema,
+  },
+  /**
+   * Saves whole and at once; resolves when the record is safe on disk. Refused with the problem id 'changedOutside'
+   * where something else changed the record since it was loaded: both are kept, and `loadVehicle` gives the other one.
+   */
   saveVehicle: { ask: z.strictObject({ record: vehicleRecordSchema }), reply: savedSchema },
   saveView: { ask: z.strictObject({ id: vehicleId, view: viewStateSchema }), reply: nothing },
   recent: {
     ask: nothing,
-    reply: z.strictObject({ captures: z.array(pickedSchema), lastVehicle: vehicleId.nullable() }),
+    reply: z.strictObject({ captures: z.array(recentCaptureSchema), lastVehicle: vehicleId.nullable() }),
   },
   clearRecent: { ask: nothing, reply: nothing },
   settings: { ask: nothing, reply: settingsSchema },
@@ -107,11 +140,17 @@ export const SHELL_REQUESTS = {
     ask: z.strictObject({ suggestedName: name, html: z.string(), paper: z.enum(['A4', 'Letter']) }),
     reply: z.strictObject({ name, problem: problemSchema.nullable() }).nullable(),
   },
+  /** Opens the system's print dialog for a sheet; the problem is null where it was printed or the person cancelled. */
+  printSheet: {
+    ask: z.strictObject({ html: z.string(), paper: z.enum(['A4', 'Letter']) }),
+    reply: z.strictObject({ problem: problemSchema.nullable() }),
+  },
   /** Shows the last exported file in its folder. */
   showExport: { ask: nothing, reply: nothing },
   copyText: { ask: z.strictObject({ text: z.string() }), reply: nothing },
   copyPicture: { ask: z.strictObject({ png: z.instanceof(Uint8Array) }), reply: nothing },
   setTitle: { ask: z.strictObject({ title: z.string().max(400), unsaved: z.boolean() }), reply: nothing },
+  toggleFullScreen: { ask: nothing, reply: nothing },
   setCommandStates: { ask: z.array(commandStateSchema), reply: nothing },
   about: {
     ask: nothing,
@@ -160,6 +199,8 @@ export type ShellBridge = {
     hear: (payload: z.output<ShellEvents[Name]>) => void,
   ) => () => void;
   readonly platform: 'linux' | 'win32' | 'darwin';
+  /** What the preload sees of its own walls: "isolated, sandboxed". */
+  readonly isolation: string;
 };
 
 export const takenSchema = z.array(
