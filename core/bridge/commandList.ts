@@ -182,6 +182,15 @@ export const COMMANDS: readonly CommandEntry[] = [
   },
   { id: 'view.toEnd', words: 'End of capture', menu: 'view', key: 'End', inPane: true, alsoCalled: ['last'] },
   {
+    id: 'view.secondCursor',
+    words: 'Second cursor here',
+    menu: 'view',
+    key: 'D',
+    inPane: true,
+    alsoCalled: ['difference', 'delta', 'between', 'two', 'cursors', 'measure', 'interval'],
+    tick: true,
+  },
+  {
     id: 'view.margins',
     words: 'Fold both margins',
     menu: 'view',

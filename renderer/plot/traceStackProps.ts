@@ -12,6 +12,8 @@ export interface PaneLayout {
   readonly channelIds: readonly string[];
   /** Share of the height of all panes, 0 to 1. */
   readonly share: number;
+  /** True where only its head is shown. */
+  readonly folded?: boolean;
   /** Vertical scale: fixed for the quantity, fitted to the visible stretch on request, or typed by hand. */
   readonly scale:
     | { readonly kind: 'quantity' }
@@ -98,8 +100,10 @@ export interface TraceStackProps {
   onNoteAt(startS: number, endS: number | null): void;
   onSelectNote(id: string): void;
   onPaneShares(shares: Readonly<Record<string, number>>): void;
-  /** Folds, scale and order of a pane are chosen in its own small menu. */
+  /** Fold and scale of a pane are chosen in its own small menu. */
   onPaneChange(pane: PaneLayout): void;
+  /** A new order of the panes, by id, from the same menu. Absent: the menu does not offer it. */
+  onPaneOrder?(ids: readonly string[]): void;
   /** Keys in a focused pane that are commands of the workspace: "view.back", "window.markAtCursor". */
   onCommand(id: string): void;
 }
