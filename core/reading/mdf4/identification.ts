@@ -1,0 +1,30 @@
+import { BlockFault } from './blocks.ts';
+
+/** What the first 64 bytes say. */
+export interface Identification {
+  /** 400 and up for MDF 4: 410 is version 4.10. */
+  readonly version: number;
+  /** False for a file whose writer was interrupted; counters in it may be wrong. */
+  readonly closed: boolean;
+}
+
+const ID_BYTES = 64;
+
+/** True where the bytes begin as a measurement file of any version, closed or not. */
+export function looksLikeMdf(bytes: Uint8Array): boolean {
+  const start = String.fromCharCode(...bytes.subarray(0, 8));
+  return start === 'MDF     ' || start === 'UnFinMF ';
+}
+
+/**
+ * Reads the identification block: file mark at 0, version number (u16) at 28. Throws BlockFault for a version below
+ * 4, whose blocks are laid out differently, or for a file shorter than the block. Layout: ASAM MDF 4.
+ */
+export function identification(file: DataView): Identification {
+  if (file.byteLength < ID_BYTES) throw new BlockFault('The file ends inside its first block.', file.byteLength);
+  const version = file.getUint16(28, true);
+  if (version < 400) {
+    throw new BlockFault(`This is version ${(version / 100).toFixed(2)}; only version 4 can be read.`, 28);
+  }
+  return { version, closed: file.getUint8(0) === 'M'.charCodeAt(0) };
+}
