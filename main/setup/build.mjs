@@ -56,11 +56,11 @@ async function bundle(esbuild, part, release) {
     .catch((error) => {
       throw notBuilt(part, error);
     });
-  await Promise.all(result.outputFiles.map((file) => writeWhole(file.path, file.contents)));
+  await Promise.all((result.outputFiles ?? []).map((file) => writeWhole(file.path, file.contents)));
   for (const from of part.copied) {
     await writeWhole(join(String(part.options.outdir), basename(from)), await readFile(inRoot(from)));
   }
-  const sources = [...Object.keys(result.metafile.inputs), ...part.copied].filter(isOwnSource);
+  const sources = [...Object.keys(result.metafile?.inputs ?? {}), ...part.copied].filter(isOwnSource);
   await writeWhole(stampPlace(part), JSON.stringify({ mark: await markOf(sources, release), sources }));
 }
 
@@ -144,7 +144,7 @@ function notBuilt(part, error) {
 /** `npm run build` */
 async function command() {
   const { prepare } = await import('./prepare.mjs');
-  await prepare({});
+  await prepare();
   const start = performance.now();
   const { built, missing } = await build({ release: argv.includes('--release') });
   for (const entry of missing) process.stderr.write(`${entry} does not exist yet: its part was left out.\n`);

@@ -22,7 +22,7 @@ export async function runCommand(command) {
     process.exitCode = (await command()) ?? 0;
   } catch (error) {
     process.stderr.write(`${inWords(error)}\n`);
-    if (process.env['TAILTRACE_TRACE'] === '1' && error instanceof Error) process.stderr.write(`${error.stack}\n`);
+    if (process.env.TAILTRACE_TRACE === '1' && error instanceof Error) process.stderr.write(`${error.stack}\n`);
     process.exitCode = 1;
   }
 }

@@ -74,7 +74,7 @@ async function command() {
     });
   }
   const { prepare } = await import('./prepare.mjs');
-  await prepare({});
+  await prepare();
   return runTypeScript(file, given);
 }
 
