@@ -1,0 +1,58 @@
+// Where one vehicle's files lie, and how its record is read. Names of folders and files are made here from hashes and
+// times, never from anything a person typed or a file brought along.
+
+import { join } from 'node:path';
+import type { FileLayer } from './fileLayer.ts';
+import { faultCode } from './fileLayer.ts';
+import { type OpenedRecord, openRecord } from './openRecord.ts';
+import { type SealedContent, sha256Of, unseal } from './sealedRecord.ts';
+
+export interface VehicleFolder {
+  readonly path: string;
+  /** The newest save. */
+  readonly record: string;
+  /** The look of its window. */
+  readonly view: string;
+  /** The saves behind the newest. */
+  readonly generations: string;
+  /** What must not be lost and may not be used: damaged bytes, and saves that met a change from outside. */
+  readonly setAside: string;
+}
+
+export function vehicleFolder(vehicles: string, id: string): VehicleFolder {
+  return folderNamed(vehicles, sha256Of(id).slice(0, 32));
+}
+
+export function folderNamed(vehicles: string, name: string): VehicleFolder {
+  const path = join(vehicles, name);
+  return {
+    path,
+    record: join(path, 'record.json'),
+    view: join(path, 'view.json'),
+    generations: join(path, 'generations'),
+    setAside: join(path, 'setAside'),
+  };
+}
+
+/** Names of vehicle folders, of all names in the folder of the vehicles. */
+export const FOLDER_NAME = /^[0-9a-f]{32}$/;
+
+/** Bytes of a file with their hash, or null where there is no such file. Rejects with the system's fault otherwise. */
+export async function readBytes(
+  files: FileLayer,
+  path: string,
+): Promise<{ readonly bytes: Uint8Array; readonly sha256: string } | null> {
+  try {
+    const bytes = await files.readWhole(path);
+    return { bytes, sha256: sha256Of(bytes) };
+  } catch (fault) {
+    if (faultCode(fault) === 'ENOENT' || faultCode(fault) === 'ENOTDIR') return null;
+    throw fault;
+  }
+}
+
+/** A sealed save, opened; null where it is damaged. Never throws. */
+export function openSave(bytes: Uint8Array): { readonly content: SealedContent; readonly opened: OpenedRecord } | null {
+  const content = unseal(bytes);
+  return content === null ? null : { content, opened: openRecord(content.record) };
+}
