@@ -13,6 +13,8 @@ export type Celsius = number;
 export type KelvinDifference = number;
 /** Engine speed in revolutions a minute. */
 export type RevolutionsPerMinute = number;
+/** Road speed in kilometres an hour. */
+export type KilometresPerHour = number;
 /** Mass flow in grams a second. */
 export type GramsPerSecond = number;
 /** Mass in grams. */
