@@ -1,0 +1,45 @@
+import type { Channel } from '../capture/channel.ts';
+import { type RobustRange, robustRange } from '../signal/quantile.ts';
+import { remember } from '../signal/remember.ts';
+import type { Hertz } from '../units/quantities.ts';
+import type { SensorSeries, WindowData } from './measure.ts';
+
+/** Samples below which a distribution says nothing. */
+export const LEAST_SAMPLES = 12;
+
+/** A sensor that can be measured, or the sentence that says why it cannot. */
+export type Usable =
+  | { readonly sensor: SensorSeries; readonly why: null }
+  | { readonly sensor: null; readonly why: string };
+
+/** The front sensor as a switching one: its voltage. A wideband front sensor is refused with the reason. */
+export function frontVoltage(data: WindowData): Usable {
+  const front = data.upstream;
+  if (!front) return refuse('The front oxygen sensor was not recorded.');
+  if (front.channel.role === 'upstreamLambda')
+    return refuse('The front sensor is a wideband one: it reports lambda and has no switching voltage.');
+  return withSamples(front, 'front');
+}
+
+/** The rear sensor. */
+export function rearVoltage(data: WindowData): Usable {
+  return data.downstream ? withSamples(data.downstream, 'rear') : refuse('The rear oxygen sensor was not recorded.');
+}
+
+function withSamples(sensor: SensorSeries, which: 'front' | 'rear'): Usable {
+  const count = sensor.series.values.length;
+  if (count >= LEAST_SAMPLES) return { sensor, why: null };
+  return refuse(`Only ${count} values of the ${which} sensor lie in this window; ${LEAST_SAMPLES} are needed.`);
+}
+
+function refuse(why: string): Usable {
+  return { sensor: null, why };
+}
+
+/** How often a channel brings a new value: repeated values are not counted as samples. */
+export function renewalRate(channel: Channel): Hertz {
+  return channel.facts.renewalRateHz > 0 ? channel.facts.renewalRateHz : channel.facts.medianRateHz;
+}
+
+/** Range of a sensor's values in the window without the outermost 5 %. */
+export const rangeOf = remember((sensor: SensorSeries): RobustRange => robustRange(sensor.series.values));
