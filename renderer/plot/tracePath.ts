@@ -1,0 +1,180 @@
+// From a view to a path. Buckets become vertical strokes joined to one line, samples a line or steps, gaps stay gaps, a
+// sample that stands alone becomes a dot. Nothing is smoothed and no peak is left out. Nothing is allocated here.
+
+import type { TraceView } from '../../core/capture/traceView.ts';
+
+/** Where times and values fall on the canvas, in its own pixels; y grows downwards. */
+export interface PaperMap {
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+  startS: number;
+  endS: number;
+  low: number;
+  high: number;
+}
+
+export interface LineSink {
+  moveTo(x: number, y: number): void;
+  lineTo(x: number, y: number): void;
+}
+
+export interface SolidSink {
+  moveTo(x: number, y: number): void;
+  arc(x: number, y: number, radius: number, startAngle: number, endAngle: number): void;
+  rect(x: number, y: number, width: number, height: number): void;
+}
+
+export interface TraceWish {
+  /** Added to every time of the view: the second side of a comparison is moved, ordinary traces are not. */
+  readonly shiftS: number;
+  /** A broken line. Tall buckets are then laid down solid, or a peak could fall between two dashes. */
+  readonly dashed: boolean;
+  /** Weight of the line, canvas px. */
+  readonly thickness: number;
+  readonly dotRadius: number;
+  /** Samples at least this far apart on average are dotted, canvas px. */
+  readonly dotSpacing: number;
+}
+
+/** Beyond this many pixels beside the paper nothing is drawn: a path keeps only single precision. */
+const FAR = 4096;
+const WHOLE_TURN = 2 * Math.PI;
+
+/** Adds `view` to `line` (stroked) and `solid` (filled in the same colour). */
+export function drawTrace(view: TraceView, map: PaperMap, wish: TraceWish, line: LineSink, solid: SolidSink): void {
+  const first = firstDrawn(view.timesS, map.startS - wish.shiftS);
+  const end = endDrawn(view.timesS, map.endS - wish.shiftS);
+  if (end <= first) return;
+  if (view.kind === 'envelope') drawEnvelope(view, first, end, map, wish, line, solid);
+  else drawSamples(view, first, end, map, wish, line, solid);
+}
+
+/** Index of the last entry before `startS`, so that the line runs in from the edge; 0 where there is none. */
+export function firstDrawn(timesS: Float64Array, startS: number): number {
+  return Math.max(0, countBefore(timesS, startS) - 1);
+}
+
+/** One past the first entry after `endS`; the length where there is none. */
+export function endDrawn(timesS: Float64Array, endS: number): number {
+  return Math.min(timesS.length, countBefore(timesS, endS) + 1);
+}
+
+function countBefore(timesS: Float64Array, timeS: number): number {
+  let low = 0;
+  let high = timesS.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((timesS[middle] ?? Number.NaN) < timeS) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function drawSamples(
+  view: TraceView,
+  first: number,
+  end: number,
+  map: PaperMap,
+  wish: TraceWish,
+  line: LineSink,
+  solid: SolidSink,
+): void {
+  const { timesS, low, steps, gapS } = view;
+  const perS = (map.right - map.left) / (map.endS - map.startS);
+  const perValue = (map.bottom - map.top) / (map.high - map.low);
+  const dotted = (map.right - map.left) / (end - first) >= wish.dotSpacing;
+  let lastS = Number.NEGATIVE_INFINITY;
+  let lastX = 0;
+  let lastY = 0;
+  let alone = false;
+  for (let i = first; i < end; i++) {
+    const timeS = timesS[i] ?? Number.NaN;
+    let x = map.left + (timeS + wish.shiftS - map.startS) * perS;
+    let y = map.bottom - ((low[i] ?? Number.NaN) - map.low) * perValue;
+    if (x < map.left - FAR && i + 1 < end) {
+      const nextX = map.left + ((timesS[i + 1] ?? Number.NaN) + wish.shiftS - map.startS) * perS;
+      const nextY = map.bottom - ((low[i + 1] ?? Number.NaN) - map.low) * perValue;
+      if (!steps) y = crossing(x, y, nextX, nextY, map.left - FAR);
+      x = map.left - FAR;
+    }
+    const joined = timeS - lastS <= gapS;
+    if (joined && x > map.right + FAR) {
+      if (!steps) y = crossing(lastX, lastY, x, y, map.right + FAR);
+      x = map.right + FAR;
+    }
+    if (joined) {
+      if (steps) line.lineTo(x, lastY);
+      line.lineTo(x, y);
+      alone = false;
+    } else {
+      if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+      line.moveTo(x, y);
+      alone = !dotted;
+    }
+    if (dotted) dot(solid, x, y, wish.dotRadius);
+    lastS = timeS;
+    lastX = x;
+    lastY = y;
+  }
+  if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+}
+
+function drawEnvelope(
+  view: TraceView,
+  first: number,
+  end: number,
+  map: PaperMap,
+  wish: TraceWish,
+  line: LineSink,
+  solid: SolidSink,
+): void {
+  const { timesS, low, high, steps, gapS } = view;
+  const perS = (map.right - map.left) / (map.endS - map.startS);
+  const perValue = (map.bottom - map.top) / (map.high - map.low);
+  let lastS = Number.NEGATIVE_INFINITY;
+  let lastX = 0;
+  let lastY = 0;
+  let alone = false;
+  for (let i = first; i < end; i++) {
+    const timeS = timesS[i] ?? Number.NaN;
+    const x = within(map, map.left + (timeS + wish.shiftS - map.startS) * perS);
+    const yLow = map.bottom - ((low[i] ?? Number.NaN) - map.low) * perValue;
+    const yHigh = map.bottom - ((high[i] ?? Number.NaN) - map.low) * perValue;
+    if (timeS - lastS <= gapS) {
+      if (steps) line.lineTo(x, lastY);
+      // Enter the bucket at the end that lies nearer, leave it at the other: one line without crossing back.
+      const enterLow = Math.abs(lastY - yLow) <= Math.abs(lastY - yHigh);
+      line.lineTo(x, enterLow ? yLow : yHigh);
+      lastY = enterLow ? yHigh : yLow;
+      if (yLow !== yHigh) line.lineTo(x, lastY);
+      alone = false;
+    } else {
+      if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+      line.moveTo(x, yLow);
+      if (yLow !== yHigh) line.lineTo(x, yHigh);
+      alone = yLow === yHigh;
+      lastY = yHigh;
+    }
+    if (wish.dashed && yLow - yHigh > wish.thickness) {
+      solid.rect(x - wish.thickness / 2, yHigh, wish.thickness, yLow - yHigh);
+    }
+    lastS = timeS;
+    lastX = x;
+  }
+  if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+}
+
+function dot(solid: SolidSink, x: number, y: number, radius: number): void {
+  solid.moveTo(x + radius, y);
+  solid.arc(x, y, radius, 0, WHOLE_TURN);
+}
+
+function within(map: PaperMap, x: number): number {
+  return Math.min(map.right + FAR, Math.max(map.left - FAR, x));
+}
+
+function crossing(x0: number, y0: number, x1: number, y1: number, x: number): number {
+  return x1 === x0 ? y1 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
+}
