@@ -23,9 +23,10 @@ export const VAN_9 = vanWith({ mixture: { ...SOUND_BANK.mixture, error: -1, lear
 export const VAN_21 = vanWith(
   {
     front: { kind: 'switching', cell: { ...SOUND_FRONT, gasLagS: 0.25, fallLagS: 0.75, riseLagS: 0.5, span: 0.82 } },
-    leaks: { aheadOfFront: 0, aheadOfRear: 0.02, beforeConverter: false, pulseHz: 2.5 },
+    control: { ...SOUND_BANK.control, jump: 2.4, ramp: 5.5 },
+    leaks: { aheadOfFront: 0, aheadOfRear: 0.045, beforeConverter: false, pulseHz: 2.5 },
   },
-  0.9,
+  0.6,
 );
 
 /** Van 17: the oldest of them; its converter stores a little. */
