@@ -1,0 +1,55 @@
+import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
+import { keepFindings as keepFindingsEdit } from '../../core/record/edits/findings.ts';
+import type { KeptFinding } from '../../core/record/schema.ts';
+import type { Program } from '../program/program.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { probabilityWords } from '../words/numbers.ts';
+import { FINDING_WORDS } from '../words/terms.ts';
+
+/**
+ * Writes the findings into the record as they stand, with the version that made them. No step of undo, and no change
+ * where they say the same as before: a finding keeps the time at which it was first made.
+ */
+export function keepFindings(program: Program, score: VehicleScore): void {
+  const record = recordOf(program.record.getState());
+  const version = program.settings.getState().version;
+  if (record === null || version === '') return;
+  const findings = findingsOf(score).map((made): KeptFinding => {
+    const before = record.findings[made.id];
+    if (before !== undefined && before.coreVersion === version && saysTheSame(before, made)) return before;
+    return { ...made, coreVersion: version, madeAt: program.clock.instant() };
+  });
+  program.record.getState().absorb(keepFindingsEdit(findings));
+}
+
+type Made = Omit<KeptFinding, 'coreVersion' | 'madeAt'>;
+
+function findingsOf(score: VehicleScore): Made[] {
+  const { verdict } = score.after ?? score.before;
+  const whole: Made = {
+    id: 'vehicle',
+    windowId: null,
+    finding: verdict.finding,
+    probabilityNotStoring: verdict.probabilityNotStoring,
+    sentence: score.sentence,
+  };
+  const ofWindows = score.windows.map(({ windowId, score: { finding, probabilityNotStoring } }): Made => {
+    const sure = probabilityNotStoring === null ? '' : `: not storing with ${probabilityWords(probabilityNotStoring)}`;
+    return {
+      id: `window-${windowId}`,
+      windowId,
+      finding,
+      probabilityNotStoring,
+      sentence: `${FINDING_WORDS[finding]}${sure}.`,
+    };
+  });
+  return [whole, ...ofWindows];
+}
+
+function saysTheSame(before: KeptFinding, made: Made): boolean {
+  return (
+    before.finding === made.finding &&
+    before.probabilityNotStoring === made.probabilityNotStoring &&
+    before.sentence === made.sentence
+  );
+}

@@ -1,0 +1,62 @@
+// The vehicle is scored whenever something that counts has changed: one question at a time, always the latest.
+
+import type { VehicleQuestion } from '../../core/bridge/coreMessages.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
+import type { Program } from '../program/program.ts';
+import type { HeldCapture } from '../state/captureStore.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { keepFindings } from './keepFindings.ts';
+
+/** Begins to watch. The returned function stops it. */
+export function keepScoring(program: Program): () => void {
+  const { record, captures, score, core, notices } = program;
+  let asked = '';
+  let running = false;
+
+  const scoreAll = async (): Promise<void> => {
+    if (running) return;
+    running = true;
+    for (let next = nextQuestion(program, asked); next !== null; next = nextQuestion(program, asked)) {
+      asked = next.key;
+      score.setState({ pending: true });
+      const outcome = await core.ask('scoreVehicle', next.question);
+      if (recordOf(record.getState())?.id !== next.vehicleId) continue;
+      if (outcome.ok) {
+        score.setState({ score: outcome.value, problem: null });
+        notices.getState().clear('score');
+        keepFindings(program, outcome.value);
+      } else {
+        score.setState({ problem: outcome.problem });
+      }
+    }
+    running = false;
+    score.setState({ pending: false });
+  };
+
+  const stops = [record.subscribe(() => void scoreAll()), captures.subscribe(() => void scoreAll())];
+  return () => stops.forEach((stop) => void stop());
+}
+
+function nextQuestion(program: Program, asked: string) {
+  const vehicle = recordOf(program.record.getState());
+  if (vehicle === null) return null;
+  const question = vehicleQuestion(vehicle, program.captures.getState().held);
+  const key = `${vehicle.id} ${JSON.stringify(question)}`;
+  return key === asked ? null : { key, question, vehicleId: vehicle.id };
+}
+
+/** What the core has to know of a vehicle to judge it: the captures it holds, with their windows, readings and codes. */
+export function vehicleQuestion(vehicle: VehicleRecord, held: Readonly<Record<string, HeldCapture>>): VehicleQuestion {
+  const windows = Object.values(vehicle.windows);
+  return {
+    captures: Object.values(vehicle.captures).flatMap(({ id, kind }) => {
+      const key = held[id]?.summary.key;
+      return key === undefined
+        ? []
+        : [{ key, captureId: id, kind, windows: windows.filter((one) => one.captureId === id) }];
+    }),
+    readings: Object.values(vehicle.readings),
+    troubleCodes: Object.values(vehicle.troubleCodes).map(({ code }) => code),
+    rearSensor: vehicle.identity.rearSensor,
+  };
+}

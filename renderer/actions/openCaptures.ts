@@ -1,0 +1,133 @@
+// From picked files to captures of a vehicle. Bad files say so where they were opened; the rest of the work stays.
+
+import type { Picked } from '../../core/bridge/shellMessages.ts';
+import type { Problem } from '../../core/reading/problem.ts';
+import { addCapture } from '../../core/record/edits/captures.ts';
+import { newVehicle } from '../../core/record/newVehicle.ts';
+import type { CaptureRef, VehicleRecord } from '../../core/record/schema.ts';
+import type { Program } from '../program/program.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { offerId } from '../state/selectors/offers.ts';
+import { holdCapture, showCapture } from './holdCapture.ts';
+import { openRecord, openVehicle } from './openVehicle.ts';
+import { type ReadFile, readPicked } from './readPicked.ts';
+import { refreshShelf } from './refreshShelf.ts';
+import { sampleCapture, sampleVehicle, stemOf } from './sampleStories.ts';
+
+/** 'open' joins the vehicle that is open, where there is one; 'new' begins a vehicle with the first of the files. */
+export type Into = 'open' | 'new';
+
+/** Asks which files, and opens them. */
+export async function pickCaptures(program: Program): Promise<void> {
+  await openPicked(program, await program.shell.pickCaptures(null));
+}
+
+/** Opens files that were dropped on the window. What is no file says so at once. */
+export async function openDropped(program: Program, files: readonly unknown[], into: Into): Promise<void> {
+  const taken = await program.shell.takeFiles(files);
+  for (const one of taken) if (!one.ok) tell(program, one.problem);
+  await openPicked(
+    program,
+    taken.flatMap((one) => (one.ok ? [one.picked] : [])),
+    into,
+  );
+}
+
+/** Opens picked files one after another and shows the last of them. */
+export async function openPicked(program: Program, picks: readonly Picked[], into: Into = 'open'): Promise<void> {
+  let where = into;
+  for (const picked of picks) {
+    program.notices.getState().clear('open');
+    const outcome = await readPicked(program, picked);
+    if (!outcome.ok) {
+      if (outcome.problem.id === 'cancelled') program.notices.getState().say(`Opening ${picked.name} was cancelled.`);
+      else tell(program, outcome.problem);
+      continue;
+    }
+    if (await adopt(program, outcome.value, where)) where = 'open';
+  }
+  await refreshShelf(program);
+}
+
+/** Makes a read file a capture of its vehicle, and shows it. False where its vehicle could not be opened. */
+async function adopt(program: Program, file: ReadFile, into: Into): Promise<boolean> {
+  if (!(await ensureVehicle(program, file, into))) {
+    void program.core.ask('close', { key: file.summary.key });
+    return false;
+  }
+  const { record } = program;
+  const vehicle = recordOf(record.getState());
+  if (vehicle === null) return false;
+  const known = Object.values(vehicle.captures).find((capture) => capture.sha256 === file.summary.sha256);
+  const captureId = known?.id ?? program.newId();
+  if (known === undefined) record.getState().edit(addCapture(captureRef(program, captureId, file, vehicle)));
+  const held = holdCapture(program, captureId, file);
+  showCapture(program, captureId, file.summary);
+  program.notices
+    .getState()
+    .say(known === undefined ? `${file.picked.name} is open.` : `${known.name} was open already.`);
+  if (file.question !== null) program.dialogs.getState().show({ kind: 'columns', captureId });
+  await program.shell.rememberCapture({ token: file.picked.token, sha256: file.summary.sha256 });
+  await held;
+  selectFirstOffer(program, captureId);
+  return true;
+}
+
+/** Opens the vehicle a file belongs to: the open one, a new one, or the invented one of a sample drive. */
+async function ensureVehicle(program: Program, file: ReadFile, into: Into): Promise<boolean> {
+  const { picked } = file;
+  const open = recordOf(program.record.getState());
+  if (picked.sample) {
+    const { vehicleId } = sampleCapture(picked.name);
+    if (open?.id === vehicleId) return true;
+    const kept = await program.shell.listVehicles(null);
+    if (kept.some((vehicle) => vehicle.id === vehicleId)) return openVehicle(program, vehicleId, file);
+    return openRecord(program, sampleVehicle(picked.name, program.clock.instant()));
+  }
+  if (open !== null && into === 'open' && !isSampleVehicle(open) && !program.record.getState().readOnly) return true;
+  const name = stemOf(picked.name).slice(0, 200).trim() || 'New vehicle';
+  return openRecord(program, newVehicle({ id: program.newId(), name, createdAt: program.clock.instant() }));
+}
+
+export function isSampleVehicle(vehicle: VehicleRecord): boolean {
+  return vehicle.id.startsWith('sample-');
+}
+
+function captureRef(program: Program, id: string, file: ReadFile, vehicle: VehicleRecord): CaptureRef {
+  const { picked, summary, choice } = file;
+  return {
+    id,
+    kind: picked.sample ? sampleCapture(picked.name).kind : likelyKind(picked.name, vehicle),
+    name: picked.name,
+    bytes: summary.bytes,
+    sha256: summary.sha256,
+    addedAt: program.clock.instant(),
+    durationS: summary.durationS,
+    rows: summary.rows,
+    columnChoice: choice,
+    sample: picked.sample,
+  };
+}
+
+/** A first guess that one click in the list corrects: the first capture of a vehicle is how it came in. */
+export function likelyKind(fileName: string, vehicle: VehicleRecord): CaptureRef['kind'] {
+  if (/after|repaired|fitted/i.test(fileName)) return 'after';
+  if (/twin|healthy|known.?good/i.test(fileName)) return 'knownGood';
+  const first = Object.values(vehicle.captures).every((capture) => capture.kind !== 'before');
+  return first || /before/i.test(fileName) ? 'before' : 'other';
+}
+
+/** An offer is looked at before it is accepted: its finding stands in the margin from the first moment on. */
+function selectFirstOffer(program: Program, captureId: string): void {
+  const { workspace, record, captures } = program;
+  const marked = Object.values(recordOf(record.getState())?.windows ?? {}).filter((one) => one.captureId === captureId);
+  const offers = captures.getState().held[captureId]?.offers ?? [];
+  const hold = offers.findIndex((offer) => offer.kind === 'hold');
+  if (marked.length === 0 && offers.length > 0) {
+    workspace.getState().select({ kind: 'offer', id: offerId(captureId, Math.max(0, hold)) });
+  }
+}
+
+function tell(program: Program, problem: Problem): void {
+  program.notices.getState().tell('open', problem);
+}

@@ -1,0 +1,56 @@
+import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { Picked } from '../../core/bridge/shellMessages.ts';
+import type { Outcome } from '../../core/reading/problem.ts';
+import type { ColumnQuestion } from '../../core/reading/readCapture.ts';
+import type { ColumnChoice } from '../../core/record/schema.ts';
+import type { Program } from '../program/program.ts';
+
+/** A file as the core read it: with the choice it was read with, and what is still not certain. */
+export interface ReadFile {
+  readonly picked: Picked;
+  readonly summary: CaptureSummary;
+  readonly question: ColumnQuestion | null;
+  readonly choice: ColumnChoice | null;
+}
+
+/**
+ * Reads a picked file in the core's process, with progress on the page and a cancel that leaves everything as it was.
+ * Where columns are not certain and a choice for the same header is remembered, the file is read again with it.
+ */
+export async function readPicked(
+  program: Program,
+  picked: Picked,
+  choice: ColumnChoice | null = null,
+): Promise<Outcome<ReadFile>> {
+  const { core, captures, clock } = program;
+  const controller = new AbortController();
+  const jobId = program.newId();
+  captures.getState().addJob({
+    id: jobId,
+    name: picked.name,
+    bytes: picked.bytes,
+    startedAt: clock.now(),
+    progress: null,
+    cancel: () => controller.abort(),
+  });
+  const open = (withChoice: ColumnChoice | null) =>
+    core.ask(
+      'open',
+      { token: picked.token, choice: withChoice },
+      { signal: controller.signal, onProgress: (progress) => captures.getState().progress(jobId, progress) },
+    );
+  try {
+    const first = await open(choice);
+    if (!first.ok) return first;
+    const { summary, question } = first.value;
+    if (question === null || choice !== null) return { ok: true, value: { picked, summary, question, choice } };
+    const remembered = await program.shell.columnChoice({ headerKey: question.headerKey });
+    if (remembered === null) return { ok: true, value: { picked, summary, question, choice } };
+    await core.ask('close', { key: summary.key });
+    const again = await open(remembered);
+    if (!again.ok) return again;
+    return { ok: true, value: { picked, ...again.value, question: null, choice: remembered } };
+  } finally {
+    captures.getState().endJob(jobId);
+  }
+}

@@ -1,0 +1,44 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+
+/** What can lie over the workspace, one at a time. */
+export type DialogState =
+  | { readonly kind: 'vehicleDetails'; readonly part?: 'identity' | 'name' | 'codes' | 'exhaust' | 'papers' }
+  | { readonly kind: 'vehicles' }
+  | { readonly kind: 'samples' }
+  | { readonly kind: 'columns'; readonly captureId: string }
+  | { readonly kind: 'channels' }
+  | { readonly kind: 'reading'; readonly readingId: string | null }
+  | {
+      readonly kind: 'note';
+      readonly noteId: string | null;
+      readonly captureId: string | null;
+      readonly startS: number | null;
+      readonly endS: number | null;
+    }
+  | { readonly kind: 'windowTimes'; readonly windowId: string }
+  | { readonly kind: 'compare' }
+  | { readonly kind: 'sheet' }
+  | { readonly kind: 'picture' }
+  | { readonly kind: 'notesTable' }
+  | { readonly kind: 'settings' }
+  | { readonly kind: 'find' }
+  | { readonly kind: 'keys' }
+  | { readonly kind: 'measures'; readonly measureId?: string }
+  | { readonly kind: 'cautions' }
+  | { readonly kind: 'about' };
+
+export interface DialogStoreState {
+  readonly dialog: DialogState | null;
+  show(dialog: DialogState): void;
+  close(): void;
+}
+
+export type DialogStore = StoreApi<DialogStoreState>;
+
+export function createDialogStore(): DialogStore {
+  return createStore<DialogStoreState>()((set) => ({
+    dialog: null,
+    show: (dialog) => set({ dialog }),
+    close: () => set({ dialog: null }),
+  }));
+}

@@ -1,0 +1,79 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Edit } from '../../core/record/edits/edit.ts';
+import {
+  abandonGesture,
+  absorb,
+  beginGesture,
+  endGesture,
+  type History,
+  perform,
+  redo,
+  redoWords,
+  seal,
+  startHistory,
+  undo,
+  undoWords,
+} from '../../core/record/history.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
+
+/** 'failed' keeps the work in the window: the next edit, "Save now" or a while later tries again. */
+export type SaveState = 'saved' | 'pending' | 'failed';
+
+/** The open vehicle's record with its undo and redo. Null where no vehicle is open. */
+export interface RecordState {
+  readonly history: History | null;
+  /** True for a record of a newer program: shown, never edited, never saved. */
+  readonly readOnly: boolean;
+  readonly save: SaveState;
+  open(record: VehicleRecord, readOnly: boolean): void;
+  closeVehicle(): void;
+  /** Makes an edit; edits with the same `merge` key join one step until `seal`. */
+  edit(edit: Edit, merge?: string): void;
+  seal(): void;
+  /** A drag: everything edited until `endGesture` is one step; `abandonGesture` leaves none. */
+  beginGesture(name: string): void;
+  endGesture(): void;
+  abandonGesture(): void;
+  /** Takes over what no person did, outside the steps. */
+  absorb(edit: Edit): void;
+  undo(): void;
+  redo(): void;
+  saved(save: SaveState): void;
+}
+
+export type RecordStore = StoreApi<RecordState>;
+
+export function createRecordStore(): RecordStore {
+  return createStore<RecordState>()((set, get) => {
+    const change = (next: (history: History) => History): void => {
+      const { history, readOnly } = get();
+      if (history === null || readOnly) return;
+      const after = next(history);
+      if (after !== history) set({ history: after });
+    };
+    return {
+      history: null,
+      readOnly: false,
+      save: 'saved',
+      open: (record, readOnly) => set({ history: startHistory(record), readOnly, save: 'saved' }),
+      closeVehicle: () => set({ history: null, readOnly: false, save: 'saved' }),
+      edit: (edit, merge) => change((history) => perform(history, edit, merge ?? null)),
+      seal: () => change(seal),
+      beginGesture: (name) => change((history) => beginGesture(history, name)),
+      endGesture: () => change(endGesture),
+      abandonGesture: () => change(abandonGesture),
+      absorb: (edit) => change((history) => absorb(history, edit)),
+      undo: () => change(undo),
+      redo: () => change(redo),
+      saved: (save) => set({ save }),
+    };
+  });
+}
+
+/** The record, or null where no vehicle is open. */
+export const recordOf = (state: RecordState): VehicleRecord | null => state.history?.record ?? null;
+
+/** "Undo: move window", or null where there is nothing to undo. */
+export const undoWordsOf = (state: RecordState): string | null => state.history && undoWords(state.history);
+
+export const redoWordsOf = (state: RecordState): string | null => state.history && redoWords(state.history);

@@ -1,0 +1,50 @@
+import type { Stretch } from '../../core/windows/window.ts';
+import { KEPT_SPACE, numberWords } from './numbers.ts';
+
+/** Seconds from the start of a capture: "61.2 s", from ten minutes on "24:10.0". */
+export function momentWords(timeS: number): string {
+  return timeS < 600 ? `${numberWords(timeS, 1)}${KEPT_SPACE}s` : clockFace(timeS);
+}
+
+/** "61.2 to 121.2 s", or "24:10.0 to 25:10.0". */
+export function stretchWords(stretch: Stretch): string {
+  if (stretch.endS >= 600) return `${clockFace(stretch.startS)} to ${clockFace(stretch.endS)}`;
+  return `${numberWords(stretch.startS, 1)} to ${numberWords(stretch.endS, 1)}${KEPT_SPACE}s`;
+}
+
+/** How long something lasts: "0.8 s", "60 s", "6 min 53 s", "2 h 40 min". */
+export function durationWords(durationS: number): string {
+  if (durationS < 10) return `${numberWords(durationS, 1)}${KEPT_SPACE}s`;
+  const whole = Math.round(durationS);
+  if (whole < 120) return `${whole}${KEPT_SPACE}s`;
+  if (whole < 3600) return pair(Math.floor(whole / 60), 'min', whole % 60, 's');
+  const minutes = Math.round(whole / 60);
+  return pair(Math.floor(minutes / 60), 'h', minutes % 60, 'min');
+}
+
+/** A date and time of the record, in the order of the reader's place, 24 hours: "24 Nov 2026, 14:05". */
+export function instantWords(instant: string): string {
+  const date = new Date(instant);
+  if (Number.isNaN(date.getTime())) return instant;
+  return new Intl.DateTimeFormat('en-GB', {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  }).format(date);
+}
+
+function clockFace(timeS: number): string {
+  const tenths = Math.round(timeS * 10);
+  const seconds = (tenths % 600) / 10;
+  const minutes = Math.floor(tenths / 600) % 60;
+  const hours = Math.floor(tenths / 36_000);
+  const small = `${String(minutes).padStart(2, '0')}:${seconds.toFixed(1).padStart(4, '0')}`;
+  return hours === 0 ? small : `${hours}:${small}`;
+}
+
+function pair(large: number, largeUnit: string, small: number, smallUnit: string): string {
+  const first = `${large}${KEPT_SPACE}${largeUnit}`;
+  return small === 0 ? first : `${first} ${small}${KEPT_SPACE}${smallUnit}`;
+}
