@@ -25,20 +25,6 @@ type LoadedVehicle = z.infer<typeof loadedVehicleSchema>;
 type Saved = z.infer<typeof savedSchema>;
 type ViewState = z.infer<typeof viewStateSchema>;
 
-export interface VehicleStore {
-  /** Makes the folder and clears what a killed program left. Call once, before anything else. */
-  start(): Promise<void>;
-  list(): Promise<VehicleEntry[]>;
-  load(id: string): Promise<LoadedVehicle>;
-  /** Resolves with saved true only when the record would survive a power cut. Never rejects. */
-  save(record: VehicleRecord): Promise<Saved>;
-  saveView(id: string, view: ViewState): Promise<void>;
-  earlier(id: string): Promise<EarlierSave[]>;
-  restore(id: string, generation: string): Promise<LoadedVehicle>;
-  /** Resolves when nothing is being written. */
-  settle(): Promise<void>;
-}
-
 export interface VehicleStoreParts {
   /** The folder that holds a folder for each vehicle. */
   readonly folder: string;
@@ -49,130 +35,8 @@ export interface VehicleStoreParts {
 
 /** What the store last saw of a record on disk: replacing anything else would lose somebody's work. */
 interface Seen {
-  readonly sha256: string | null;
+  readonly sha256: string;
   readonly newerVersion: number | null;
-}
-
-export function createVehicleStore(parts: VehicleStoreParts): VehicleStore {
-  const { folder: vehicles, files, nowMs, patience = systemPatience } = parts;
-  const seen = new Map<string, Seen>();
-  const asides = new Map<string, string>();
-  const turns = new Map<string, Promise<unknown>>();
-
-  /** One thing at a time for each vehicle. */
-  const inTurn = <R>(id: string, job: () => Promise<R>): Promise<R> => {
-    const before = turns.get(id) ?? Promise.resolve();
-    const turn = before.then(job, job);
-    turns.set(id, turn);
-    return turn;
-  };
-
-  const viewFile = (folder: VehicleFolder) => keptFile<ViewState>(files, folder.view, viewStateSchema, {});
-
-  const load = async (id: string): Promise<LoadedVehicle> => {
-    const folder = vehicleFolder(vehicles, id);
-    const newest = await readBytes(files, folder.record);
-    const save = newest === null ? null : openSave(newest.bytes);
-    const problem =
-      newest === null ? missing() : save === null ? damaged() : save.opened.ok ? null : save.opened.problem;
-    if (save === null || !save.opened.ok || problem !== null) {
-      return { ok: false, problem: problem ?? damaged(), earlier: await listEarlier(files, folder) };
-    }
-    const { record, newerVersion } = save.opened;
-    seen.set(id, { sha256: newest?.sha256 ?? null, newerVersion });
-    return {
-      ok: true,
-      record,
-      view: await viewFile(folder).read(),
-      readOnly: newerVersion !== null,
-      notice: newerVersion === null ? null : madeByNewer(newerVersion),
-    };
-  };
-
-  /** Throws Refused where the record on disk is not the one the store last saw. */
-  const refuseStrange = async (id: string, folder: VehicleFolder): Promise<Uint8Array | null> => {
-    const known = seen.get(id);
-    if (known?.newerVersion != null) throw new Refused(madeByNewer(known.newerVersion));
-    const newest = await readBytes(files, folder.record);
-    if (newest !== null && newest.sha256 !== known?.sha256) throw new Refused(changedOutside());
-    return newest?.bytes ?? null;
-  };
-
-  const write = async (id: string, bytes: Uint8Array): Promise<void> => {
-    const folder = vehicleFolder(vehicles, id);
-    const before = await refuseStrange(id, folder);
-    if (before === null) {
-      await files.makeFolder(folder.path);
-      await files.syncFolder(vehicles); // a new folder, too, must last
-    } else {
-      await keepGeneration(files, folder, before);
-    }
-    const beforeRename = async () => void (await refuseStrange(id, folder));
-    await atomicWrite(files, folder.record, bytes, { patience, beforeRename });
-    seen.set(id, { sha256: sha256Of(bytes), newerVersion: null });
-    await pruneGenerations(files, folder, nowMs());
-  };
-
-  /** The later save of a run holds all that the earlier one held, so one is enough. */
-  const keepAside = async (id: string, bytes: Uint8Array, savedAt: string): Promise<void> => {
-    const place = await setAside(files, vehicleFolder(vehicles, id), bytes, savedAt);
-    const before = asides.get(id);
-    asides.set(id, place);
-    if (before !== undefined && before !== place) await files.remove(before);
-  };
-
-  const save = async (record: VehicleRecord): Promise<Saved> => {
-    const savedAt = new Date(nowMs()).toISOString();
-    const bytes = seal(savedAt, record);
-    try {
-      await write(record.id, bytes);
-      return { saved: true, savedAt };
-    } catch (fault) {
-      if (!(fault instanceof Refused)) {
-        return { saved: false, problem: writeProblem(fault, `the record of ${record.identity.name}`) };
-      }
-      if (fault.problem.id === 'changedOutside') {
-        // Both are kept. Where even this fails, the window still holds the change and shows that it is not saved.
-        await keepAside(record.id, bytes, savedAt).catch(() => {});
-      }
-      return { saved: false, problem: fault.problem };
-    }
-  };
-
-  const restore = async (id: string, generation: string): Promise<LoadedVehicle> => {
-    const folder = vehicleFolder(vehicles, id);
-    const content = await readEarlier(files, folder, generation);
-    if (content === null) return { ok: false, problem: notThere(), earlier: await listEarlier(files, folder) };
-    const newest = await readBytes(files, folder.record);
-    if (newest !== null) await keepGeneration(files, folder, newest.bytes);
-    try {
-      await atomicWrite(files, folder.record, seal(new Date(nowMs()).toISOString(), content.record), { patience });
-    } catch (fault) {
-      return { ok: false, problem: writeProblem(fault, 'the vehicle’s record'), earlier: [] };
-    }
-    return load(id);
-  };
-
-  return {
-    async start() {
-      await files.makeFolder(vehicles);
-      await sweepTemporary(files, vehicles, nowMs());
-      for (const name of await files.list(vehicles)) {
-        if (!FOLDER_NAME.test(name)) continue;
-        const { path, generations, setAside: aside } = folderNamed(vehicles, name);
-        for (const place of [path, generations, aside]) await sweepTemporary(files, place, nowMs());
-      }
-    },
-    list: () => listEntries(files, vehicles),
-    load: (id) => inTurn(id, () => load(id).catch(() => ({ ok: false, problem: unreadable(), earlier: [] }))),
-    save: (record) => inTurn(record.id, () => save(record)),
-    saveView: (id, view) => inTurn(id, () => viewFile(vehicleFolder(vehicles, id)).write(view)),
-    earlier: (id) => inTurn(id, () => listEarlier(files, vehicleFolder(vehicles, id))),
-    restore: (id, generation) => inTurn(id, () => restore(id, generation)),
-    async settle() {
-      await Promise.allSettled(turns.values());
-    },
-  };
 }
 
 /** Why a save was not tried. */
@@ -181,5 +45,167 @@ class Refused extends Error {
   constructor(problem: Problem) {
     super(problem.what);
     this.problem = problem;
+  }
+}
+
+export class VehicleStore {
+  readonly #parts: VehicleStoreParts;
+  readonly #seen = new Map<string, Seen>();
+  readonly #asides = new Map<string, string>();
+  readonly #turns = new Map<string, Promise<unknown>>();
+
+  constructor(parts: VehicleStoreParts) {
+    this.#parts = parts;
+  }
+
+  /** Makes the folder and clears what a killed program left. Call once, before anything else. */
+  async start(): Promise<void> {
+    const { files, folder, nowMs } = this.#parts;
+    await files.makeFolder(folder);
+    for (const name of await files.list(folder)) {
+      if (!FOLDER_NAME.test(name)) continue;
+      const { path, generations, setAside: aside } = folderNamed(folder, name);
+      for (const place of [path, generations, aside]) await sweepTemporary(files, place, nowMs());
+    }
+  }
+
+  list(): Promise<VehicleEntry[]> {
+    return listEntries(this.#parts.files, this.#parts.folder);
+  }
+
+  load(id: string): Promise<LoadedVehicle> {
+    return this.#inTurn(id, () => this.#load(id));
+  }
+
+  /** Resolves with saved true only when the record would survive a power cut. Never rejects. */
+  save(record: VehicleRecord): Promise<Saved> {
+    return this.#inTurn(record.id, () => this.#save(record));
+  }
+
+  saveView(id: string, view: ViewState): Promise<void> {
+    return this.#inTurn(id, () => this.#viewFile(this.#folderOf(id)).write(view));
+  }
+
+  earlier(id: string): Promise<EarlierSave[]> {
+    return this.#inTurn(id, () => listEarlier(this.#parts.files, this.#folderOf(id)));
+  }
+
+  /** Makes an earlier save the newest; what was the newest is kept, damaged or not. */
+  restore(id: string, generation: string): Promise<LoadedVehicle> {
+    return this.#inTurn(id, () => this.#restore(id, generation));
+  }
+
+  /** Resolves when nothing is being written. */
+  async settle(): Promise<void> {
+    await Promise.allSettled(this.#turns.values());
+  }
+
+  #folderOf(id: string): VehicleFolder {
+    return vehicleFolder(this.#parts.folder, id);
+  }
+
+  #viewFile(folder: VehicleFolder) {
+    return keptFile<ViewState>(this.#parts.files, folder.view, viewStateSchema, {});
+  }
+
+  /** One thing at a time for each vehicle. */
+  #inTurn<R>(id: string, job: () => Promise<R>): Promise<R> {
+    const before = this.#turns.get(id) ?? Promise.resolve();
+    const turn = before.then(job, job);
+    this.#turns.set(id, turn);
+    return turn;
+  }
+
+  async #load(id: string): Promise<LoadedVehicle> {
+    const folder = this.#folderOf(id);
+    const notLoaded = async (problem: Problem): Promise<LoadedVehicle> => ({
+      ok: false,
+      problem,
+      earlier: await listEarlier(this.#parts.files, folder),
+    });
+    const newest = await readBytes(this.#parts.files, folder.record).catch(() => 'refused' as const);
+    if (newest === 'refused') return notLoaded(unreadable());
+    if (newest === null) return notLoaded(missing());
+    const save = openSave(newest.bytes);
+    if (save === null) return notLoaded(damaged());
+    if (!save.opened.ok) return notLoaded(save.opened.problem);
+    const { record, newerVersion } = save.opened;
+    this.#saw(id, { sha256: newest.sha256, newerVersion });
+    return {
+      ok: true,
+      record,
+      view: await this.#viewFile(folder).read(),
+      readOnly: newerVersion !== null,
+      notice: newerVersion === null ? null : madeByNewer(newerVersion),
+    };
+  }
+
+  async #save(record: VehicleRecord): Promise<Saved> {
+    const savedAt = new Date(this.#parts.nowMs()).toISOString();
+    const bytes = seal(savedAt, record);
+    try {
+      await this.#replace(record.id, bytes);
+      return { saved: true, savedAt };
+    } catch (fault) {
+      if (!(fault instanceof Refused)) {
+        return { saved: false, problem: writeProblem(fault, `the record of ${record.identity.name}`) };
+      }
+      // Both are kept. Where even this fails, the window still holds the change and shows that it is not saved.
+      if (fault.problem.id === 'changedOutside') await this.#keepAside(record.id, bytes, savedAt).catch(() => {});
+      return { saved: false, problem: fault.problem };
+    }
+  }
+
+  async #replace(id: string, bytes: Uint8Array): Promise<void> {
+    const { files, folder: vehicles, patience = systemPatience, nowMs } = this.#parts;
+    const folder = this.#folderOf(id);
+    const before = await this.#refuseStrange(id, folder);
+    if (before === null) {
+      await files.makeFolder(folder.path);
+      await files.syncFolder(vehicles); // a new folder, too, must last
+    } else {
+      await keepGeneration(files, folder, before);
+    }
+    const beforeRename = async () => void (await this.#refuseStrange(id, folder));
+    await atomicWrite(files, folder.record, bytes, { patience, beforeRename });
+    this.#saw(id, { sha256: sha256Of(bytes), newerVersion: null });
+    await pruneGenerations(files, folder, nowMs());
+  }
+
+  /** The bytes that will be replaced, null for a new vehicle. Throws Refused where they are not those last seen. */
+  async #refuseStrange(id: string, folder: VehicleFolder): Promise<Uint8Array | null> {
+    const seen = this.#seen.get(id);
+    if (seen !== undefined && seen.newerVersion !== null) throw new Refused(madeByNewer(seen.newerVersion));
+    const newest = await readBytes(this.#parts.files, folder.record);
+    if (newest !== null && newest.sha256 !== seen?.sha256) throw new Refused(changedOutside());
+    return newest?.bytes ?? null;
+  }
+
+  /** Of saves refused one after the other the last holds all that the earlier ones held, so one is enough. */
+  async #keepAside(id: string, bytes: Uint8Array, savedAt: string): Promise<void> {
+    const place = await setAside(this.#parts.files, this.#folderOf(id), bytes, savedAt);
+    const before = this.#asides.get(id);
+    this.#asides.set(id, place);
+    if (before !== undefined && before !== place) await this.#parts.files.remove(before);
+  }
+
+  async #restore(id: string, generation: string): Promise<LoadedVehicle> {
+    const { files, patience = systemPatience, nowMs } = this.#parts;
+    const folder = this.#folderOf(id);
+    const content = await readEarlier(files, folder, generation);
+    if (content === null) return { ok: false, problem: notThere(), earlier: await listEarlier(files, folder) };
+    try {
+      const newest = await readBytes(files, folder.record);
+      if (newest !== null) await keepGeneration(files, folder, newest.bytes);
+      await atomicWrite(files, folder.record, seal(new Date(nowMs()).toISOString(), content.record), { patience });
+    } catch (fault) {
+      return { ok: false, problem: writeProblem(fault, 'the vehicle’s record'), earlier: [] };
+    }
+    return this.#load(id);
+  }
+
+  #saw(id: string, seen: Seen): void {
+    this.#seen.set(id, seen);
+    this.#asides.delete(id);
   }
 }
