@@ -38,7 +38,7 @@ export function stepDigits(step: number): number {
 
 /** `low` and `high` moved outwards to whole steps, so that an axis begins and ends on a tick. */
 export function niceRange(low: number, high: number): readonly [number, number] {
-  if (!(high > low)) return [low - 1, high + 1];
+  if (!(high - low > 1e-9 * Math.max(1e-3, Math.abs(low), Math.abs(high)))) return [low - 1, high + 1];
   const step = niceStep((high - low) / 5);
   return [Math.floor(low / step + 1e-9) * step, Math.ceil(high / step - 1e-9) * step];
 }
