@@ -25,7 +25,7 @@ async function entryOf(files: FileLayer, folder: VehicleFolder): Promise<Vehicle
   for (const path of [folder.record, ...earlier.map((name) => join(folder.generations, name))]) {
     try {
       const save = openSave(await files.readWhole(path));
-      if (save?.opened.ok) return entryFrom(save.opened.record, save.content.savedAt);
+      if (save?.read.ok) return entryFrom(save.read.value.record, save.savedAt);
     } catch {
       // not there: the next older one may be
     }

@@ -1,47 +1,46 @@
 // What the store may have to tell about a vehicle's record.
 
 import type { Problem } from '../../core/reading/problem.ts';
-
-const WHERE = 'the vehicle’s record';
+import { RECORD_PLACE } from './vehicleFolder.ts';
 
 export const damaged = (): Problem => ({
   id: 'damagedRecord',
   what: 'The newest save of this vehicle is damaged.',
-  where: WHERE,
+  where: RECORD_PLACE,
   doNext: 'Choose one of its earlier saves; the damaged one is kept aside.',
 });
 
 export const missing = (): Problem => ({
   id: 'missingRecord',
   what: 'The newest save of this vehicle is not there.',
-  where: WHERE,
+  where: RECORD_PLACE,
   doNext: 'Choose one of its earlier saves, or another vehicle.',
 });
 
 export const notThere = (): Problem => ({
   id: 'missingSave',
   what: 'This earlier save is not there any more, or is damaged.',
-  where: WHERE,
+  where: RECORD_PLACE,
   doNext: 'Choose another one.',
 });
 
-export const madeByNewer = (version: number): Problem => ({
+export const madeByNewer = (): Problem => ({
   id: 'newerVersion',
-  what: `This vehicle was saved by a newer version of the program (form ${version}), so it can be read here and not changed.`,
-  where: WHERE,
+  what: 'A newer version of the program saved this vehicle, so it can be read here and not changed.',
+  where: RECORD_PLACE,
   doNext: 'Use the newer version to change it.',
 });
 
 export const changedOutside = (): Problem => ({
   id: 'changedOutside',
   what: 'Something else has changed this vehicle since it was opened here.',
-  where: WHERE,
+  where: RECORD_PLACE,
   doNext: 'Both are kept: load the vehicle again to see the other one; yours is among its earlier saves.',
 });
 
 export const unreadable = (): Problem => ({
   id: 'unreadableRecord',
   what: 'The disk does not give this vehicle’s record out.',
-  where: WHERE,
+  where: RECORD_PLACE,
   doNext: 'Look whether its disk is there and may be read, then open the vehicle again.',
 });

@@ -2,14 +2,15 @@
 // a hole is noticed. Every byte of the file counts: the frame is compared literally, the rest is hashed.
 
 import { createHash } from 'node:crypto';
+import { parseGuardedJson } from '../../core/record/guardedJson.ts';
 
 const HEAD = '{"tailtrace":"vehicle record","sha256":"';
 const NECK = '","saved":\n';
 const FOOT = '\n}\n';
 const HASH_DIGITS = 64;
 
-/** Larger than any record the program can make; a larger file is not one. */
-const MOST_BYTES = 256 * 1024 * 1024;
+/** Larger and deeper than any record the program can make; what is beyond is not one. */
+const LIMITS = { characters: 64 * 1024 * 1024, depth: 40 };
 
 export interface SealedContent {
   /** RFC 3339 time of the save. */
@@ -30,7 +31,6 @@ export function seal(savedAt: string, record: unknown): Uint8Array {
 
 /** What was sealed, or null where a single byte is not as it was written. Never throws. */
 export function unseal(bytes: Uint8Array): SealedContent | null {
-  if (bytes.byteLength > MOST_BYTES) return null;
   const whole = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const start = HEAD.length + HASH_DIGITS + NECK.length;
   const end = whole.byteLength - FOOT.length;
@@ -44,11 +44,9 @@ export function unseal(bytes: Uint8Array): SealedContent | null {
 }
 
 function readSaved(text: string): SealedContent | null {
-  try {
-    const saved: unknown = JSON.parse(text);
-    if (typeof saved !== 'object' || saved === null || !('savedAt' in saved) || !('record' in saved)) return null;
-    return typeof saved.savedAt === 'string' ? { savedAt: saved.savedAt, record: saved.record } : null;
-  } catch {
-    return null;
-  }
+  const json = parseGuardedJson(text, LIMITS);
+  if (!json.ok) return null;
+  const saved = json.value;
+  if (typeof saved !== 'object' || saved === null || !('savedAt' in saved) || !('record' in saved)) return null;
+  return typeof saved.savedAt === 'string' ? { savedAt: saved.savedAt, record: saved.record } : null;
 }

@@ -2,10 +2,11 @@
 // times, never from anything a person typed or a file brought along.
 
 import { join } from 'node:path';
+import type { Outcome } from '../../core/reading/problem.ts';
+import { type ReadRecord, readRecordValue } from '../../core/record/readRecord.ts';
 import type { FileLayer } from './fileLayer.ts';
 import { faultCode } from './fileLayer.ts';
-import { type OpenedRecord, openRecord } from './openRecord.ts';
-import { type SealedContent, sha256Of, unseal } from './sealedRecord.ts';
+import { sha256Of, unseal } from './sealedRecord.ts';
 
 export interface VehicleFolder {
   readonly path: string;
@@ -51,8 +52,11 @@ export async function readBytes(
   }
 }
 
+/** Where a record lies, as the person knows it. */
+export const RECORD_PLACE = 'the vehicle’s record';
+
 /** A sealed save, opened; null where it is damaged. Never throws. */
-export function openSave(bytes: Uint8Array): { readonly content: SealedContent; readonly opened: OpenedRecord } | null {
+export function openSave(bytes: Uint8Array): { readonly savedAt: string; readonly read: Outcome<ReadRecord> } | null {
   const content = unseal(bytes);
-  return content === null ? null : { content, opened: openRecord(content.record) };
+  return content === null ? null : { savedAt: content.savedAt, read: readRecordValue(content.record, RECORD_PLACE) };
 }

@@ -19,7 +19,15 @@ import { listEntries } from './listEntries.ts';
 import { changedOutside, damaged, madeByNewer, missing, notThere, unreadable } from './recordProblems.ts';
 import { seal, sha256Of } from './sealedRecord.ts';
 import { sweepTemporary } from './sweepTemporary.ts';
-import { FOLDER_NAME, folderNamed, openSave, readBytes, type VehicleFolder, vehicleFolder } from './vehicleFolder.ts';
+import {
+  FOLDER_NAME,
+  folderNamed,
+  openSave,
+  RECORD_PLACE,
+  readBytes,
+  type VehicleFolder,
+  vehicleFolder,
+} from './vehicleFolder.ts';
 
 type LoadedVehicle = z.infer<typeof loadedVehicleSchema>;
 type Saved = z.infer<typeof savedSchema>;
@@ -36,7 +44,8 @@ export interface VehicleStoreParts {
 /** What the store last saw of a record on disk: replacing anything else would lose somebody's work. */
 interface Seen {
   readonly sha256: string;
-  readonly newerVersion: number | null;
+  /** A newer version of the program wrote it: it is shown and left alone. */
+  readonly newer: boolean;
 }
 
 /** Why a save was not tried. */
@@ -128,15 +137,15 @@ export class VehicleStore {
     if (newest === null) return notLoaded(missing());
     const save = openSave(newest.bytes);
     if (save === null) return notLoaded(damaged());
-    if (!save.opened.ok) return notLoaded(save.opened.problem);
-    const { record, newerVersion } = save.opened;
-    this.#saw(id, { sha256: newest.sha256, newerVersion });
+    if (!save.read.ok) return notLoaded(save.read.problem);
+    const { record, newer } = save.read.value;
+    this.#saw(id, { sha256: newest.sha256, newer: newer !== null });
     return {
       ok: true,
       record,
       view: await this.#viewFile(folder).read(),
-      readOnly: newerVersion !== null,
-      notice: newerVersion === null ? null : madeByNewer(newerVersion),
+      readOnly: newer !== null,
+      notice: newer === null ? null : madeByNewer(),
     };
   }
 
@@ -168,14 +177,14 @@ export class VehicleStore {
     }
     const beforeRename = async () => void (await this.#refuseStrange(id, folder));
     await atomicWrite(files, folder.record, bytes, { patience, beforeRename });
-    this.#saw(id, { sha256: sha256Of(bytes), newerVersion: null });
+    this.#saw(id, { sha256: sha256Of(bytes), newer: false });
     await pruneGenerations(files, folder, nowMs());
   }
 
   /** The bytes that will be replaced, null for a new vehicle. Throws Refused where they are not those last seen. */
   async #refuseStrange(id: string, folder: VehicleFolder): Promise<Uint8Array | null> {
     const seen = this.#seen.get(id);
-    if (seen !== undefined && seen.newerVersion !== null) throw new Refused(madeByNewer(seen.newerVersion));
+    if (seen?.newer === true) throw new Refused(madeByNewer());
     const newest = await readBytes(this.#parts.files, folder.record);
     if (newest !== null && newest.sha256 !== seen?.sha256) throw new Refused(changedOutside());
     return newest?.bytes ?? null;
@@ -199,7 +208,7 @@ export class VehicleStore {
       if (newest !== null) await keepGeneration(files, folder, newest.bytes);
       await atomicWrite(files, folder.record, seal(new Date(nowMs()).toISOString(), content.record), { patience });
     } catch (fault) {
-      return { ok: false, problem: writeProblem(fault, 'the vehicle’s record'), earlier: [] };
+      return { ok: false, problem: writeProblem(fault, RECORD_PLACE), earlier: [] };
     }
     return this.#load(id);
   }
