@@ -4,7 +4,12 @@
 import type { Capture } from './capture/capture.ts';
 import type { Bank } from './capture/roles.ts';
 import type { CaptureScore } from './findings/finding.ts';
+import { judgeAll } from './findings/judgeAll.ts';
+import { judgeBanks } from './findings/judgeBanks.ts';
+import { scoreWindow } from './findings/scoreWindow.ts';
+import { readThermal } from './thermal/readThermal.ts';
 import type { ThermalPair } from './thermal/thermal.ts';
+import { suggestWindows } from './windows/suggestWindows.ts';
 import type { CaptureWindow } from './windows/window.ts';
 
 /** What a capture is scored with, besides itself. */
@@ -18,6 +23,23 @@ export interface ScoreRequest {
   readonly troubleCodes: readonly string[];
 }
 
-export function scoreCapture(_capture: Capture, _request: ScoreRequest): CaptureScore {
-  throw new Error('not written yet');
+/**
+ * Scores one capture. Same capture, same request, same version: same numbers, on every machine. Never throws for any
+ * capture: what cannot be judged is said to be so, with the reason.
+ */
+export function scoreCapture(capture: Capture, request: ScoreRequest): CaptureScore {
+  // 1. Where to look: stretches in which the engine ran as a test wants it.
+  const windows = request.windows ?? suggestWindows(capture);
+
+  // 2. What each shows: conditions, measures, reasons and blockers, once for every bank.
+  const scores = windows
+    .flatMap((window) => scoreWindow(capture, window, request.troubleCodes))
+    .filter(({ bank }) => request.bank === null || bank === request.bank);
+
+  // 3. What hands and thermometer add.
+  const thermal = request.thermal.map(readThermal);
+
+  // 4. What follows for each converter, and for the vehicle.
+  const banks = judgeBanks({ windows: scores, thermal, bank: request.bank, captures: [capture] });
+  return { windows: scores, thermal, banks, verdict: judgeAll(banks) };
 }

@@ -1,4 +1,5 @@
 import type { MeasureValue, WindowData } from '../measures/measure.ts';
+import type { WindowKind } from '../windows/window.ts';
 
 /** Something a window must meet to be judged. `met` is null where the capture did not record what is needed. */
 export interface ConditionResult {
@@ -23,5 +24,7 @@ export interface Condition {
   readonly help: string;
   /** The blocker that stands while the condition is not met, or null where it only weakens a finding. */
   readonly blocker: string | null;
+  /** Kinds of windows it is asked of. */
+  readonly kinds: 'all' | readonly WindowKind[];
   judge(context: ConditionContext): ConditionResult;
 }

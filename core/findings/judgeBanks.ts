@@ -1,0 +1,40 @@
+import type { Capture } from '../capture/capture.ts';
+import type { Bank } from '../capture/roles.ts';
+import type { ThermalReading } from '../thermal/thermal.ts';
+import { banksToJudge } from '../windows/banksToJudge.ts';
+import type { BankVerdict, WindowScore } from './finding.ts';
+import { judgeBank } from './judgeBank.ts';
+
+/** Everything that is known about a vehicle's converters at one time of its life. */
+export interface BanksEvidence {
+  readonly windows: readonly WindowScore[];
+  readonly thermal: readonly ThermalReading[];
+  /** Only this bank; null for all. */
+  readonly bank: Bank;
+  readonly captures: readonly Capture[];
+}
+
+/** One verdict for each bank that has evidence, ascending; one for the whole engine where no bank has any. */
+export function judgeBanks({ windows, thermal, bank, captures }: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
+  const [first, ...others] = banksWithEvidence({ windows, thermal, bank, captures });
+  const judge = (one: Bank): BankVerdict =>
+    judgeBank({
+      bank: one,
+      windows: windows.filter((window) => window.bank === one),
+      // A pair without a bank belongs to the only converter there is; with two banks it says nothing about either.
+      thermal: thermal.filter((pair) => pair.bank === one || (pair.bank === null && others.length === 0)),
+    });
+  return [judge(first ?? null), ...others.map(judge)];
+}
+
+function banksWithEvidence({ windows, thermal, bank, captures }: BanksEvidence): Bank[] {
+  if (bank !== null) return [bank];
+  const named = new Set<1 | 2>();
+  const name = (one: Bank): void => {
+    if (one !== null) named.add(one);
+  };
+  for (const capture of captures) banksToJudge(capture).forEach(name);
+  for (const window of windows) name(window.bank);
+  for (const pair of thermal) name(pair.bank);
+  return named.size > 0 ? [...named].sort() : [null];
+}

@@ -1,0 +1,90 @@
+import type { Capture } from '../capture/capture.ts';
+import type { CaptureRef, Reading, RecordWindow } from '../record/schema.ts';
+import { pairOf } from '../thermal/pairOf.ts';
+import { readThermal } from '../thermal/readThermal.ts';
+import type { BankVerdict, Verdict } from './finding.ts';
+import { judgeAll } from './judgeAll.ts';
+import { judgeBanks } from './judgeBanks.ts';
+import { scoreWindow } from './scoreWindow.ts';
+import { basisSentence } from './sentences.ts';
+import type { KeptThermalReading, KeptWindowScore, VehicleScore } from './vehicleScore.ts';
+
+/** What a vehicle is judged from: its open captures with the record's windows in them, readings and codes. */
+export interface VehicleEvidence {
+  readonly captures: readonly {
+    readonly capture: Capture;
+    readonly captureId: string;
+    readonly kind: CaptureRef['kind'];
+    readonly windows: readonly RecordWindow[];
+  }[];
+  readonly readings: readonly Reading[];
+  /** Upper case. */
+  readonly troubleCodes: readonly string[];
+  readonly rearSensor: 'yes' | 'no' | 'unknown';
+}
+
+type Stage = { readonly verdict: Verdict; readonly banks: readonly BankVerdict[] };
+
+/**
+ * Everything the core says about a vehicle. Windows of 'before' and 'other' captures tell how it was found, those of
+ * 'after' captures how it is after the repair; a reading belongs to the stage of the capture that ran while it was
+ * taken, or else to how it was found.
+ */
+export function judgeVehicle(evidence: VehicleEvidence): VehicleScore {
+  const windows = evidence.captures.flatMap(({ capture, captureId, kind, windows: kept }) =>
+    kept.flatMap((window) =>
+      scoreWindow(capture, window, kind === 'after' || kind === 'knownGood' ? [] : evidence.troubleCodes).map(
+        (score): KeptWindowScore => ({ windowId: window.id, captureId, kind, score }),
+      ),
+    ),
+  );
+  const thermal = evidence.readings.map(
+    (reading): KeptThermalReading => ({ readingId: reading.id, reading: readThermal(pairOf(reading)) }),
+  );
+  const before = stage(evidence, windows, thermal, ['before', 'other']);
+  const hasAfter = evidence.captures.some(({ kind }) => kind === 'after');
+  const after = hasAfter ? stage(evidence, windows, thermal, ['after']) : null;
+  return { windows, thermal, before, after, sentence: topLine(windows, thermal, before, after) };
+}
+
+function stage(
+  evidence: VehicleEvidence,
+  windows: readonly KeptWindowScore[],
+  thermal: readonly KeptThermalReading[],
+  kinds: readonly CaptureRef['kind'][],
+): Stage {
+  const captures = evidence.captures.filter(({ kind }) => kinds.includes(kind));
+  const ids = new Set(captures.map(({ captureId }) => captureId));
+  const isFirst = kinds.includes('before');
+  const others = new Set(evidence.captures.map(({ captureId }) => captureId));
+  const readings = new Map(evidence.readings.map((reading) => [reading.id, reading]));
+  const belongs = (readingId: string): boolean => {
+    const captureId = readings.get(readingId)?.captureId ?? null;
+    return captureId !== null && others.has(captureId) ? ids.has(captureId) : isFirst;
+  };
+  const banks = judgeBanks({
+    windows: windows.filter(({ kind }) => kinds.includes(kind)).map(({ score }) => score),
+    thermal: thermal.filter(({ readingId }) => belongs(readingId)).map(({ reading }) => reading),
+    bank: null,
+    captures: captures.map(({ capture }) => capture),
+  });
+  return { verdict: judgeAll(banks), banks };
+}
+
+function topLine(
+  windows: readonly KeptWindowScore[],
+  thermal: readonly KeptThermalReading[],
+  before: Stage,
+  after: Stage | null,
+): string {
+  const of = (kinds: readonly CaptureRef['kind'][]): number =>
+    new Set(windows.filter(({ kind }) => kinds.includes(kind)).map(({ windowId }) => windowId)).size;
+  if (!after)
+    return `${before.verdict.sentence} ${basisSentence(of(['before', 'other']), thermal.length, before.verdict.blockers)}`;
+  const basis = basisSentence(of(['after']), thermal.length, after.verdict.blockers);
+  return `After the repair: ${lowerFirst(after.verdict.sentence)} ${basis} Before: ${lowerFirst(before.verdict.sentence)}`;
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

@@ -1,0 +1,17 @@
+import { codesOf } from '../../conditions/codeGroups.ts';
+import { listed } from '../../words/numbers.ts';
+import { WEIGHTS } from '../calibration.ts';
+import type { ReasonRule } from './reasonRule.ts';
+
+/** The monitor's own verdict: a reason to look, not proof. It counts once per vehicle, whatever the number of windows. */
+export const catalystCode: ReasonRule = {
+  id: 'catalystCode',
+  weigh({ troubleCodes }) {
+    const codes = codesOf(troubleCodes, 'catalyst');
+    if (codes.length === 0) return null;
+    return {
+      weight: WEIGHTS.catalystCode,
+      detail: `The vehicle's own monitor has set ${listed(codes)}: a reason to look, not proof.`,
+    };
+  },
+};

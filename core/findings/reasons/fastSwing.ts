@@ -1,0 +1,15 @@
+import { percent } from '../../words/numbers.ts';
+import { onLine, WEIGHTS } from '../calibration.ts';
+import { measureOf, type ReasonRule } from './reasonRule.ts';
+
+export const fastSwing: ReasonRule = {
+  id: 'fastSwing',
+  weigh(evidence) {
+    const ratio = measureOf(evidence, 'fastSwingRatio');
+    if (ratio === null) return null;
+    return {
+      weight: onLine(WEIGHTS.fastSwingRatio, ratio),
+      detail: `Without slow wander the rear sensor swings ${percent(ratio)} as far as the front one.`,
+    };
+  },
+};

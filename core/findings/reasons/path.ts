@@ -1,0 +1,15 @@
+import { percent } from '../../words/numbers.ts';
+import { onLine, WEIGHTS } from '../calibration.ts';
+import { measureOf, type ReasonRule } from './reasonRule.ts';
+
+export const path: ReasonRule = {
+  id: 'path',
+  weigh(evidence) {
+    const ratio = measureOf(evidence, 'pathRatio');
+    if (ratio === null) return null;
+    return {
+      weight: onLine(WEIGHTS.pathRatio, ratio),
+      detail: `The rear trace travels ${percent(ratio)} of the front trace's way up and down.`,
+    };
+  },
+};

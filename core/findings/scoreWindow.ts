@@ -1,0 +1,26 @@
+import type { Capture } from '../capture/capture.ts';
+import type { Bank } from '../capture/roles.ts';
+import { banksToJudge } from '../windows/banksToJudge.ts';
+import type { CaptureWindow } from '../windows/window.ts';
+import type { WindowScore } from './finding.ts';
+import { judgeWindow } from './judgeWindow.ts';
+
+/** Banks a window speaks of: its own, or all the capture has; an engine without sensors is judged as a whole. */
+export function banksOfWindow(capture: Capture, window: CaptureWindow): Bank[] {
+  const banks = banksToJudge(capture);
+  if (window.bank !== null) return [window.bank];
+  return banks.length > 0 ? banks : [null];
+}
+
+/** Scores a window once for each bank it speaks of. */
+export function scoreWindow(
+  capture: Capture,
+  window: CaptureWindow,
+  troubleCodes: readonly string[],
+): [WindowScore, ...WindowScore[]] {
+  const [first, ...others] = banksOfWindow(capture, window);
+  return [
+    judgeWindow(capture, window, first ?? null, troubleCodes),
+    ...others.map((bank) => judgeWindow(capture, window, bank, troubleCodes)),
+  ];
+}
