@@ -13,7 +13,24 @@ import { inRoot, ROOT } from './places.mjs';
 const tool = (/** @type {string[]} */ ...place) => inRoot('node_modules', ...place);
 
 /** Only the four rules that need the real types of Node and of every library; the rest is Biome's. */
-const PROMISE_RULES = ['no-floating-promises', 'no-misused-promises', 'await-thenable', 'switch-exhaustiveness-check'];
+export const PROMISE_RULES = [
+  'no-floating-promises',
+  'no-misused-promises',
+  'await-thenable',
+  'switch-exhaustiveness-check',
+];
+
+/**
+ * Arguments of oxlint. Folders must be named: without an ignore file it walks into node_modules.
+ * @param {readonly string[]} folders
+ */
+export const promiseLintArguments = (folders) => [
+  '--type-aware',
+  '--allow=all',
+  ...PROMISE_RULES.map((rule) => `--deny=typescript/${rule}`),
+  '--format=stylish',
+  ...folders,
+];
 
 /** @type {readonly Check[]} */
 export const CHECKS = [
@@ -31,17 +48,7 @@ export const CHECKS = [
   },
   {
     name: 'promises and switches',
-    script: [
-      tool('oxlint', 'bin', 'oxlint'),
-      '--type-aware',
-      '--allow=all',
-      ...PROMISE_RULES.map((rule) => `--deny=typescript/${rule}`),
-      '--format=stylish',
-      'core',
-      'main',
-      'renderer',
-      'test',
-    ],
+    script: [tool('oxlint', 'bin', 'oxlint'), ...promiseLintArguments(['core', 'main', 'renderer', 'test'])],
     mend:
       'Await each promise named above, return it, or write "void" before it where nobody needs to wait; give each switch ' +
       'the case it misses.',
