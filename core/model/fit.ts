@@ -1,0 +1,87 @@
+import type { Capture } from '../capture/capture.ts';
+import type { Channel } from '../capture/channel.ts';
+import type { Bank } from '../capture/roles.ts';
+import type { Series } from '../capture/series.ts';
+import type { Grams, GramsPerSecond, Seconds, Share, Volts } from '../units/quantities.ts';
+import type { CaptureWindow } from '../windows/window.ts';
+
+/** What a fit looks at. A window's data of core/measures is one of these. */
+export interface FitData {
+  readonly capture: Capture;
+  readonly window: CaptureWindow;
+  readonly bank: Bank;
+  readonly upstream: { readonly channel: Channel; readonly series: Series } | null;
+  readonly downstream: { readonly channel: Channel; readonly series: Series } | null;
+}
+
+/**
+ * Likelihood of every capacity, the other unknowns at their best for each: what several windows of one converter are
+ * combined by (add the logarithms). Same length; grams ascend evenly in the logarithm.
+ */
+export interface CapacityProfile {
+  readonly capacityG: Float64Array;
+  /** Natural logarithm, 0 at its highest; already scaled to the number of independent samples. */
+  readonly logLikelihood: Float64Array;
+}
+
+/** What the window draws over the rear trace so that a person sees why. Same length; volts; times in capture seconds. */
+export interface GhostTraces {
+  readonly timesS: Float64Array;
+  /** The rear sensor as this fit has it. */
+  readonly fitted: Float64Array;
+  /** Behind a good converter, under the same front signal. */
+  readonly good: Float64Array;
+  /** Behind one that stores nothing. */
+  readonly dead: Float64Array;
+}
+
+/** The best description of a converter that a window allows. All numbers finite. */
+export interface ConverterFit {
+  /**
+   * 'tracked': the front signal was sampled fast enough to be followed through the converter, wave by wave.
+   * 'spread': it was not; only how far the rear trace spreads was compared.
+   */
+  readonly basis: 'tracked' | 'spread';
+  /**
+   * Storage in seconds: how long a swing of this window's own height, at its own air flow, takes to fill it.
+   * What can be had without any air flow.
+   */
+  readonly capacityS: Seconds;
+  /** Lowest and highest of the 95 % likelihood interval; null at an end that this window leaves open. */
+  readonly intervalS: readonly [Seconds | null, Seconds | null];
+  /** The same in grams; null where no air flow was recorded. */
+  readonly capacityG: Grams | null;
+  readonly intervalG: readonly [Grams | null, Grams | null] | null;
+  /**
+   * 'both' ends known; 'lowerOnly': the rear trace stayed so calm that any larger capacity explains it as well;
+   * 'upperOnly': it followed so closely that any smaller one does; 'none': this window says nothing about it.
+   */
+  readonly bound: 'both' | 'lowerOnly' | 'upperOnly' | 'none';
+  /** Mean air flow of the window through this bank, g/s: recorded, or what a two-litre engine would take. */
+  readonly airGS: GramsPerSecond;
+  /** Half height of the swing in excess oxygen (1 - 1/lambda) ahead of the converter. */
+  readonly swing: number;
+  /** Where the height of the swing was taken from. */
+  readonly swingFrom: 'lambda' | 'trims' | 'usual';
+  /** Lag of the rear sensor (time constant) and delay of the gas on its way. */
+  readonly lagS: Seconds;
+  readonly delayS: Seconds;
+  /** Mean of recorded minus fitted rear voltage. */
+  readonly offsetV: Volts;
+  /** Share of the rear trace's variance that the fit explains; may be negative for a bad fit. */
+  readonly explained: Share;
+  readonly profile: CapacityProfile;
+  /**
+   * Natural logarithm of likelihood at the best capacity of a good converter (0.4 g and more, for two litres) and of a
+   * dead one (0.06 g and less), relative to the best of all: 0 or below.
+   */
+  readonly logLikelihoodGood: number;
+  readonly logLikelihoodDead: number;
+  /** Null for a fit by spread. */
+  readonly ghosts: GhostTraces | null;
+}
+
+/** A fit, or the sentence that says why there is none. */
+export type FitOutcome =
+  | { readonly fit: ConverterFit; readonly missing: null }
+  | { readonly fit: null; readonly missing: string };
