@@ -40,6 +40,12 @@ export function scoreCapture(capture: Capture, request: ScoreRequest): CaptureSc
   const thermal = request.thermal.map(readThermal);
 
   // 4. What follows for each converter, and for the vehicle.
-  const banks = judgeBanks({ windows: scores, thermal, bank: request.bank, captures: [capture] });
+  const banks = judgeBanks({
+    windows: scores,
+    thermal,
+    bank: request.bank,
+    captures: [capture],
+    rearSensor: 'unknown',
+  });
   return { windows: scores, thermal, banks, verdict: judgeAll(banks) };
 }

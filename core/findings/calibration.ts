@@ -9,13 +9,16 @@ export interface Line {
 }
 
 export const WEIGHTS = {
-  switchRatio: { middle: 0.4, slope: 4, most: 1.6 },
-  fastSwingRatio: { middle: 0.4, slope: 7, most: 2 },
-  pathRatio: { middle: 0.42, slope: 7, most: 2 },
+  switchRatio: { middle: 0.1, slope: 3, most: 1.2 },
+  fastSwingRatio: { middle: 0.62, slope: 6, most: 2 },
+  pathRatio: { middle: 0.62, slope: 6, most: 2 },
   rearFastSwing: { middle: 0.28, slope: 12, most: 3 },
   /** A catalyst code among the codes found. */
   catalystCode: 0.4,
 } as const;
+
+/** Where there is no rear sensor: how much more temperatures may weigh, and from which probability a finding is given. */
+export const TEMPERATURE_ALONE = { times: 1.7, findingFrom: 0.7 } as const;
 
 /** A finding is given beyond these probabilities; the line against the converter is the harder one to cross. */
 export const NOT_STORING_FROM = 0.9;

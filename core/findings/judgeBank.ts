@@ -1,34 +1,36 @@
 import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
-import { round } from '../words/numbers.ts';
 import { blocker, inOrder } from './blockersOf.ts';
 import type { BankVerdict, Blocker, Reason, WindowScore } from './finding.ts';
 import { findingOf } from './findingOf.ts';
-import { logOddsOf } from './judgeWindow.ts';
+import { judgeByTemperature } from './judgeByTemperature.ts';
 import { nextTestsFor } from './nextTests/nextTestsFor.ts';
 import { probabilityOf } from './probability.ts';
 import { findingSentence } from './sentences.ts';
-
-/** Temperatures of several pairs are one kind of evidence: together they weigh no more than this. */
-const MOST_THERMAL = 0.8;
+import { logOddsOf, signedReason } from './signedReason.ts';
+import { thermalReason } from './thermalReason.ts';
 
 /** Evidence about one converter: windows of its bank and temperatures taken on it. */
 export interface BankEvidence {
   readonly bank: Bank;
   readonly windows: readonly WindowScore[];
   readonly thermal: readonly ThermalReading[];
+  /** Whether the vehicle has a sensor behind the converter, as far as anybody said. */
+  readonly rearSensor: 'yes' | 'no' | 'unknown';
 }
 
 /**
  * The verdict on one bank. Windows of one capture see the same converter through the same sensors, so their evidence is
  * averaged, by length, and not added; temperatures are added once. A blocker stands unless a window is free of blockers.
  */
-export function judgeBank({ bank, windows, thermal }: BankEvidence): BankVerdict {
+export function judgeBank({ bank, windows, thermal, rearSensor }: BankEvidence): BankVerdict {
+  const noRear = windows.every(({ blockers }) => blockers.some(({ id }) => id === 'noRearSensor'));
+  if (noRear && thermal.length > 0 && rearSensor !== 'yes') return judgeByTemperature(bank, windows, thermal);
   const judged = windows.filter(({ probabilityNotStoring }) => probabilityNotStoring !== null);
   const free = judged.filter(({ blockers }) => blockers.length === 0);
   const used = free.length > 0 ? free : judged;
   const blockers = free.length > 0 ? [] : standing(windows, judged);
-  const reasons = [...meanReasons(used), ...thermalReason(thermal)].sort((a, b) => b.weight - a.weight);
+  const reasons = [...meanReasons(used), ...thermalReason(thermal, 1)].sort((a, b) => b.weight - a.weight);
   const probability = reasons.length > 0 ? probabilityOf(logOddsOf(reasons)) : null;
   const finding = probability === null ? 'cannotTell' : findingOf(probability, blockers.length > 0);
   const conditions = used.flatMap((window) => window.conditions);
@@ -39,7 +41,7 @@ export function judgeBank({ bank, windows, thermal }: BankEvidence): BankVerdict
     blockers,
     reasons,
     nextTests: nextTestsFor(finding, blockers, conditions),
-    sentence: findingSentence(bank, finding, probability),
+    sentence: findingSentence(bank, finding, probability, blockers),
   };
 }
 
@@ -68,22 +70,4 @@ function meanReasons(windows: readonly WindowScore[]): Reason[] {
     }
   }
   return [...sums].map(([id, { weight, strongest }]) => signedReason(id, weight, strongest.detail));
-}
-
-function thermalReason(thermal: readonly ThermalReading[]): Reason[] {
-  if (thermal.length === 0) return [];
-  const mean = thermal.reduce((sum, { weight }) => sum + weight, 0) / thermal.length;
-  const weight = Math.min(MOST_THERMAL, Math.max(-MOST_THERMAL, mean));
-  const rises = thermal.map(({ riseC }) => round(riseC, 0)).join(', ');
-  return [
-    signedReason(
-      'thermal',
-      weight,
-      `Outlet above inlet by ${rises} K: temperatures support a finding, they never make one.`,
-    ),
-  ];
-}
-
-function signedReason(id: string, weight: number, detail: string): Reason {
-  return { id, for: weight > 0 ? 'notStoring' : 'storing', weight: Math.abs(weight), detail };
 }

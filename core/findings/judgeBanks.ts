@@ -12,17 +12,20 @@ export interface BanksEvidence {
   /** Only this bank; null for all. */
   readonly bank: Bank;
   readonly captures: readonly Capture[];
+  readonly rearSensor: 'yes' | 'no' | 'unknown';
 }
 
 /** One verdict for each bank that has evidence, ascending; one for the whole engine where no bank has any. */
-export function judgeBanks({ windows, thermal, bank, captures }: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
-  const [first, ...others] = banksWithEvidence({ windows, thermal, bank, captures });
+export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
+  const { windows, thermal, rearSensor } = evidence;
+  const [first, ...others] = banksWithEvidence(evidence);
   const judge = (one: Bank): BankVerdict =>
     judgeBank({
       bank: one,
       windows: windows.filter((window) => window.bank === one),
       // A pair without a bank belongs to the only converter there is; with two banks it says nothing about either.
       thermal: thermal.filter((pair) => pair.bank === one || (pair.bank === null && others.length === 0)),
+      rearSensor,
     });
   return [judge(first ?? null), ...others.map(judge)];
 }

@@ -67,6 +67,7 @@ function stage(
     thermal: thermal.filter(({ readingId }) => belongs(readingId)).map(({ reading }) => reading),
     bank: null,
     captures: captures.map(({ capture }) => capture),
+    rearSensor: evidence.rearSensor,
   });
   return { verdict: judgeAll(banks), banks };
 }

@@ -2,6 +2,7 @@ import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import type { ConditionContext, ConditionResult } from '../conditions/condition.ts';
 import { CONDITIONS } from '../conditions/index.ts';
+import { deadGain } from '../measures/deadGain.ts';
 import { MEASURES } from '../measures/index.ts';
 import type { MeasureValue, WindowData } from '../measures/measure.ts';
 import { slowAndFast } from '../measures/slowAndFast.ts';
@@ -14,6 +15,7 @@ import { nextTestsFor } from './nextTests/nextTestsFor.ts';
 import { probabilityOf } from './probability.ts';
 import { REASON_RULES } from './reasons/index.ts';
 import type { Evidence } from './reasons/reasonRule.ts';
+import { logOddsOf, signedReason } from './signedReason.ts';
 
 /** Kinds of windows that are judged; in snaps and fuel cuts the sensors show life, not storage alone. */
 const JUDGED: readonly CaptureWindow['kind'][] = ['hold', 'cruise', 'idle', 'mixed'];
@@ -61,22 +63,18 @@ function reasonsFor(
   const evidence: Evidence = {
     measures,
     troubleCodes,
+    bank: data.bank,
     rearFastSwingV: rear ? rear.high - rear.low : null,
+    deadGain: deadGain(data),
     wideband: data.upstream?.channel.role === 'upstreamLambda',
   };
   const reasons: Reason[] = [];
   for (const rule of REASON_RULES) {
     const said = rule.weigh(evidence);
     if (!said) continue;
-    const { weight, detail } = said;
-    reasons.push({ id: rule.id, for: weight > 0 ? 'notStoring' : 'storing', weight: Math.abs(weight), detail });
+    reasons.push(signedReason(rule.id, said.weight, said.detail));
   }
   return reasons.sort((a, b) => b.weight - a.weight);
-}
-
-/** Sum of the reasons' weights, positive for notStoring. */
-export function logOddsOf(reasons: readonly Reason[]): number {
-  return reasons.reduce((sum, { for: speaksFor, weight }) => sum + (speaksFor === 'notStoring' ? weight : -weight), 0);
 }
 
 function decide(

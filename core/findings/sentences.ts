@@ -1,6 +1,7 @@
 import type { Bank } from '../capture/roles.ts';
 import type { Share } from '../units/quantities.ts';
 import { counted, percent, startSentence } from '../words/numbers.ts';
+import { blockerRule } from './blockerRules.ts';
 import type { Blocker, Finding } from './finding.ts';
 
 /** "Converter of bank 1", or "Converter" where the engine has one. */
@@ -15,10 +16,19 @@ const SAID: Readonly<Record<Finding, string>> = {
   cannotTell: 'cannot tell yet',
 };
 
-/** "Converter of bank 1: does not store oxygen (97 %)." The per cent are the probability of what is said. */
-export function findingSentence(bank: Bank, finding: Finding, probabilityNotStoring: Share | null): string {
+/**
+ * "Converter of bank 1: does not store oxygen (97 %)." The per cent are the probability of what is said. While it cannot
+ * be told, the blockers follow: "Converter of bank 1: cannot tell yet. The front sensor is lazy."
+ */
+export function findingSentence(
+  bank: Bank,
+  finding: Finding,
+  probabilityNotStoring: Share | null,
+  blockers: readonly Blocker[],
+): string {
   const said = `${converterName(bank)}: ${SAID[finding]}`;
-  if (probabilityNotStoring === null || finding === 'cannotTell' || finding === 'weak') return `${said}.`;
+  if (finding === 'cannotTell') return [`${said}.`, ...blockers.map(({ id }) => blockerRule(id).words)].join(' ');
+  if (probabilityNotStoring === null || finding === 'weak') return `${said}.`;
   return `${said} (${percent(finding === 'storing' ? 1 - probabilityNotStoring : probabilityNotStoring)}).`;
 }
 

@@ -1,11 +1,11 @@
 import type { Reading, Temperature } from '../record/schema.ts';
+import { convert } from '../units/convert.ts';
 import type { Celsius } from '../units/quantities.ts';
 import type { ThermalPair } from './thermal.ts';
 
-/** A temperature in °C: °F by (F - 32) / 1.8 (check 5.06). */
+/** A temperature in °C (check 5.06). */
 export function celsius({ value, unit }: Temperature): Celsius {
-  if (unit === 'F') return (value - 32) / 1.8;
-  return unit === 'K' ? value - 273.15 : value;
+  return convert(value, unit, '°C') ?? Number.NaN;
 }
 
 /** A kept reading as the core reads it. */

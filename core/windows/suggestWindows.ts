@@ -1,4 +1,5 @@
 import type { Capture } from '../capture/capture.ts';
+import { remember } from '../signal/remember.ts';
 import { banksToJudge } from './banksToJudge.ts';
 import { engineTrack } from './engineTrack.ts';
 import { WINDOW_KIND_RULES } from './kinds/index.ts';
@@ -15,7 +16,7 @@ const BLIND_OFFERS = 6;
  * stands for both. A capture without engine speed is offered in 'mixed' pieces of at most two minutes. A capture
  * without any oxygen sensor is offered its steady stretches all the same: the engine's conditions can be read in them.
  */
-export function suggestWindows(capture: Capture): CaptureWindow[] {
+export const suggestWindows = remember((capture: Capture): CaptureWindow[] => {
   if (!(capture.durationS > 0)) return [];
   const banks = banksToJudge(capture);
   const bank = banks.length === 1 ? (banks[0] ?? null) : null;
@@ -30,7 +31,7 @@ export function suggestWindows(capture: Capture): CaptureWindow[] {
   }
   if (!track.of.rpm) offer('mixed', longest(evenPieces(capture.durationS), BLIND_OFFERS));
   return offers.sort((a, b) => a.startS - b.startS || a.endS - b.endS);
-}
+});
 
 function longest(stretches: readonly Stretch[], count: number): Stretch[] {
   return [...stretches].sort((a, b) => b.endS - b.startS - (a.endS - a.startS) || a.startS - b.startS).slice(0, count);

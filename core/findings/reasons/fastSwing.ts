@@ -8,8 +8,8 @@ export const fastSwing: ReasonRule = {
     const ratio = measureOf(evidence, 'fastSwingRatio');
     if (ratio === null) return null;
     return {
-      weight: onLine(WEIGHTS.fastSwingRatio, ratio),
-      detail: `Without slow wander the rear sensor swings ${percent(ratio)} as far as the front one.`,
+      weight: onLine(WEIGHTS.fastSwingRatio, ratio / evidence.deadGain),
+      detail: `Without slow wander the rear sensor swings ${percent(ratio)} as far as the front one; with no converter it could be about ${percent(evidence.deadGain)}.`,
     };
   },
 };

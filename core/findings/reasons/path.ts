@@ -8,8 +8,8 @@ export const path: ReasonRule = {
     const ratio = measureOf(evidence, 'pathRatio');
     if (ratio === null) return null;
     return {
-      weight: onLine(WEIGHTS.pathRatio, ratio),
-      detail: `The rear trace travels ${percent(ratio)} of the front trace's way up and down.`,
+      weight: onLine(WEIGHTS.pathRatio, ratio / evidence.deadGain),
+      detail: `The rear trace travels ${percent(ratio)} of the front trace's way up and down; with no converter it could be about ${percent(evidence.deadGain)}.`,
     };
   },
 };

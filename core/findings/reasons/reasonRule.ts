@@ -1,12 +1,16 @@
+import type { Bank } from '../../capture/roles.ts';
 import type { MeasureValue } from '../../measures/measure.ts';
-import type { Volts } from '../../units/quantities.ts';
+import type { Share, Volts } from '../../units/quantities.ts';
 
 /** What reasons are drawn from. */
 export interface Evidence {
   readonly measures: ReadonlyMap<string, MeasureValue>;
   readonly troubleCodes: readonly string[];
+  readonly bank: Bank;
   /** Swing of the rear sensor's fast part, or null without a rear sensor. */
   readonly rearFastSwingV: Volts | null;
+  /** Share of the front swing that would come through if there were no converter. */
+  readonly deadGain: Share;
   /** Whether the front sensor is a wideband one. */
   readonly wideband: boolean;
 }

@@ -1,0 +1,54 @@
+import type { Bank } from '../capture/roles.ts';
+import type { ThermalReading } from '../thermal/thermal.ts';
+import { percent } from '../words/numbers.ts';
+import { blocker } from './blockersOf.ts';
+import { TEMPERATURE_ALONE } from './calibration.ts';
+import type { BankVerdict, Blocker, WindowScore } from './finding.ts';
+import { nextTestsFor } from './nextTests/nextTestsFor.ts';
+import { probabilityOf } from './probability.ts';
+import { converterName } from './sentences.ts';
+import { logOddsOf } from './signedReason.ts';
+import { thermalReason } from './thermalReason.ts';
+
+/** What temperature alone is worth, said beside every finding that rests on it. */
+const WORTH =
+  'This rests on surface temperatures alone, which is weak proof: printed rules read the same rise in three ways.';
+
+/**
+ * The verdict where there is no sensor behind the converter: temperatures are all there is. They were taken on a warm,
+ * raised engine, or nothing is said against the converter; and even then the probability stays far from certain.
+ */
+export function judgeByTemperature(
+  bank: Bank,
+  windows: readonly WindowScore[],
+  thermal: readonly ThermalReading[],
+): BankVerdict {
+  const reasons = thermalReason(thermal, TEMPERATURE_ALONE.times);
+  const probability = probabilityOf(logOddsOf(reasons));
+  const held = thermal.some(({ rpm }) => rpm !== null && rpm >= 1500) || windows.some(isHeatedHold);
+  const working = probability <= 1 - TEMPERATURE_ALONE.findingFrom;
+  const dead = probability >= TEMPERATURE_ALONE.findingFrom && held;
+  const finding = working ? 'storing' : dead ? 'notStoring' : 'cannotTell';
+  const blockers: Blocker[] =
+    finding === 'cannotTell'
+      ? [blocker('temperatureAlone', held ? null : 'The engine speed they were taken at was not recorded.')]
+      : [];
+  const said = working
+    ? `at work by its temperatures (${percent(1 - probability)}).`
+    : dead
+      ? `not at work by its temperatures (${percent(probability)}).`
+      : 'cannot tell yet by its temperatures.';
+  return {
+    bank,
+    finding,
+    probabilityNotStoring: probability,
+    blockers,
+    reasons,
+    nextTests: nextTestsFor(finding, [...blockers, blocker('temperatureAlone', null)], []),
+    sentence: `${converterName(bank)}: ${said} ${WORTH}`,
+  };
+}
+
+function isHeatedHold({ kind, conditions }: WindowScore): boolean {
+  return kind === 'hold' && conditions.every(({ id, met }) => id !== 'engineWarm' || met !== false);
+}

@@ -1,0 +1,18 @@
+import type { ThermalReading } from '../thermal/thermal.ts';
+import { listed, round } from '../words/numbers.ts';
+import type { Reason } from './finding.ts';
+import { signedReason } from './signedReason.ts';
+
+/** Readings of one converter are one piece of evidence: the mean of their weights, `times` over, not their sum. */
+export function thermalReason(thermal: readonly ThermalReading[], times: number): Reason[] {
+  if (thermal.length === 0) return [];
+  const mean = thermal.reduce((sum, { weight }) => sum + weight, 0) / thermal.length;
+  const rises = listed(thermal.map(({ riseC }) => `${round(riseC, 0)} K`));
+  return [
+    signedReason(
+      'thermal',
+      times * mean,
+      `Outlet against inlet: ${rises}. Temperatures support a finding; they never make one.`,
+    ),
+  ];
+}
