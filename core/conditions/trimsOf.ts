@@ -11,6 +11,7 @@ export interface Trims {
   readonly long: Percent | null;
 }
 
+/** Means of the trims of a bank over a stretch; a trim without a bank stands for the only one there is. */
 export function trimsOf(capture: Capture, bank: Bank, { startS, endS }: Stretch): Trims {
   const mean = (role: 'stft' | 'ltft'): Percent | null => {
     const channel = findChannel(capture, role, bank) ?? findChannel(capture, role, null);

@@ -27,6 +27,7 @@ export const STORING_UP_TO = 0.12;
 /** No probability is shown closer to certainty than this. */
 export const LEAST_DOUBT = 0.01;
 
+/** Weight of a value on a line, a logarithm of odds within ±most. */
 export function onLine({ middle, slope, most }: Line, value: number): number {
   return Math.min(most, Math.max(-most, slope * (value - middle)));
 }

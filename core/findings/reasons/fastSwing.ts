@@ -2,6 +2,7 @@ import { percent } from '../../words/numbers.ts';
 import { onLine, WEIGHTS } from '../calibration.ts';
 import { measureOf, type ReasonRule } from './reasonRule.ts';
 
+/** Fast swing of the rear sensor against what would come through with no converter (check 3.02). */
 export const fastSwing: ReasonRule = {
   id: 'fastSwing',
   weigh(evidence) {

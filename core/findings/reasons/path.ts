@@ -2,6 +2,7 @@ import { percent } from '../../words/numbers.ts';
 import { onLine, WEIGHTS } from '../calibration.ts';
 import { measureOf, type ReasonRule } from './reasonRule.ts';
 
+/** Path of the rear trace against what it would travel with no converter (check 3.03). */
 export const path: ReasonRule = {
   id: 'path',
   weigh(evidence) {
