@@ -1,5 +1,6 @@
 import type { Bank, Role } from '../capture/roles.ts';
-import type { SimulatedDrive } from './simulate.ts';
+import type { BankTruth, SimulatedDrive } from './simulate.ts';
+import type { VehicleParameters } from './vehicle.ts';
 
 /** One quantity an instrument can ask for. */
 export interface Signal {
@@ -8,8 +9,8 @@ export interface Signal {
   readonly sensor: number | null;
   /** Smallest step of the data list for it (SAE J1979, checks 1.04 to 1.18), in the role's unit. */
   readonly step: number;
-  /** Noise before rounding, deviation, in the role's unit. */
-  readonly noise: number;
+  /** Noise before rounding, deviation, in the role's unit; null takes the sensor's own. */
+  readonly noise: number | null;
   /** How the true value is had. */
   read(drive: SimulatedDrive): Float32Array;
 }
@@ -27,7 +28,9 @@ export const SPEED: Signal = engineSignal('speed', 1, 0.05, (drive) => drive.spe
 export const THROTTLE: Signal = engineSignal('throttle', SHARE_STEP, 0.1, (drive) => drive.throttle);
 
 export function frontVolts(bank: 1 | 2): Signal {
-  return bankSignal('upstreamO2', bank, 1, VOLT_STEP, 0.004, (truth) => truth.frontV);
+  return bankSignal('upstreamO2', bank, 1, VOLT_STEP, null, (truth, { exchanged }) =>
+    exchanged === 'frontRear' ? truth.rearV : truth.frontV,
+  );
 }
 
 export function frontLambda(bank: 1 | 2): Signal {
@@ -35,11 +38,13 @@ export function frontLambda(bank: 1 | 2): Signal {
 }
 
 export function rearVolts(bank: 1 | 2): Signal {
-  return bankSignal('downstreamO2', bank, 2, VOLT_STEP, 0.003, (truth) => truth.rearV);
+  return bankSignal('downstreamO2', bank, 2, VOLT_STEP, null, (truth, { exchanged }) =>
+    exchanged === 'frontRear' ? truth.frontV : truth.rearV,
+  );
 }
 
 export function thirdVolts(bank: 1 | 2): Signal {
-  return bankSignal('downstreamO2', bank, 3, VOLT_STEP, 0.003, (truth) => truth.thirdV);
+  return bankSignal('downstreamO2', bank, 3, VOLT_STEP, null, (truth) => truth.thirdV);
 }
 
 export function shortTrim(bank: 1 | 2): Signal {
@@ -67,13 +72,15 @@ function bankSignal(
   bank: 1 | 2,
   sensor: number | null,
   step: number,
-  noise: number,
-  of: (truth: SimulatedDrive['banks'][number]) => Float32Array,
+  noise: number | null,
+  of: (truth: BankTruth, vehicle: VehicleParameters) => Float32Array,
 ): Signal {
   const read = (drive: SimulatedDrive) => {
-    const truth = drive.banks[bank - 1];
+    // A front sensor plugged into the other bank's harness is seen under the other bank's name.
+    const crossed = drive.vehicle.exchanged === 'banks' && sensor === 1;
+    const truth = drive.banks[crossed ? 2 - bank : bank - 1];
     if (!truth) throw new Error(`The simulated vehicle has no bank ${bank}.`);
-    return of(truth);
+    return of(truth, drive.vehicle);
   };
   return { role, bank, sensor, step, noise, read };
 }

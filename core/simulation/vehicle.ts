@@ -45,7 +45,7 @@ export interface BankParameters {
 
 export type FrontSensor =
   | { readonly kind: 'switching'; readonly cell: ZirconiaParameters }
-  | { readonly kind: 'wideband'; readonly lagS: Seconds; readonly bias: number; readonly noise: number };
+  | { readonly kind: 'wideband'; readonly lagS: Seconds; readonly bias: number };
 
 export interface ExhaustParameters {
   /** Gas volume from valves to front sensor and from there to the rear one, litres: what makes the delays. */

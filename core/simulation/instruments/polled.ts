@@ -17,6 +17,8 @@ export interface PolledOptions {
   /** Share of the sweeps after which the instrument pauses, and how long at most. */
   readonly pauses: number;
   readonly pauseS: Seconds;
+  /** True for an instrument that writes each value with its own time instead of whole rows. */
+  readonly ownTimes?: boolean;
 }
 
 /** Polls a drive from start to end. Each value was true at its own moment; the row carries the moment it was full. */
@@ -30,18 +32,24 @@ export function pollDrive(
   const endS = drive.length * drive.stepS;
   const rows: number[] = [];
   const columns: number[][] = signals.map(() => []);
+  const moments: number[][] = signals.map(() => []);
   let timeS = 0;
   while (timeS < endS) {
     for (let k = 0; k < readers.length; k++) {
       timeS += Math.max(0.2, 1 + options.jitter * random.gauss()) / options.answersPerS;
       const value = random.chance(options.lost) ? Number.NaN : (readers[k]?.(timeS - options.latencyS) ?? Number.NaN);
       columns[k]?.push(value);
+      if (options.ownTimes) moments[k]?.push(timeS);
     }
     rows.push(timeS);
     if (options.pauses > 0 && random.chance(options.pauses)) timeS += options.pauseS * random.next();
   }
   const timesS = Float64Array.from(rows);
   return {
-    channels: signals.map((signal, k) => ({ signal, timesS, values: Float64Array.from(columns[k] ?? []) })),
+    channels: signals.map((signal, k) => ({
+      signal,
+      timesS: options.ownTimes ? Float64Array.from(moments[k] ?? []) : timesS,
+      values: Float64Array.from(columns[k] ?? []),
+    })),
   };
 }

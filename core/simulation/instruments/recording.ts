@@ -1,4 +1,4 @@
-import type { Seconds } from '../../units/quantities.ts';
+import type { Seconds, Volts } from '../../units/quantities.ts';
 import type { Random } from '../random.ts';
 import type { Signal } from '../signals.ts';
 import type { SimulatedDrive } from '../simulate.ts';
@@ -22,7 +22,8 @@ export interface RecordedChannel {
 export function signalReader(drive: SimulatedDrive, signal: Signal, random: Random): (timeS: Seconds) => number {
   const truth = signal.read(drive);
   const last = drive.length - 1;
-  const { noise, step } = signal;
+  const { step } = signal;
+  const noise = signal.noise ?? sensorNoise(drive, signal);
   return (timeS) => {
     const place = Math.min(last, Math.max(0, timeS / drive.stepS));
     const index = Math.floor(place);
@@ -33,4 +34,11 @@ export function signalReader(drive: SimulatedDrive, signal: Signal, random: Rand
     const shown = step > 0 ? Math.round(noisy / step) * step : noisy;
     return signal.role === 'upstreamO2' || signal.role === 'downstreamO2' ? Math.max(0, shown) : shown;
   };
+}
+
+function sensorNoise(drive: SimulatedDrive, { bank, sensor }: Signal): Volts {
+  const parameters = drive.vehicle.banks[(bank ?? 1) - 1];
+  if (!parameters) return 0;
+  if (sensor !== 1) return parameters.rear.noiseV;
+  return parameters.front.kind === 'switching' ? parameters.front.cell.noiseV : 0;
 }
