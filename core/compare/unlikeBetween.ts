@@ -1,6 +1,6 @@
 import type { WindowData } from '../measures/measure.ts';
 import { renewalRate } from '../measures/sensors.ts';
-import { median } from '../signal/quantile.ts';
+import { median } from '../statistics/quantile.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';
 import type { Unlike } from './comparison.ts';

@@ -1,6 +1,6 @@
 import { findChannel } from '../capture/capture.ts';
 import { seriesOf } from '../capture/series.ts';
-import { quantileSorted, sortedCopy } from '../signal/quantile.ts';
+import { quantileSorted, sortedCopy } from '../statistics/quantile.ts';
 import { engineTrack } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';
 import type { Condition, ConditionContext, ConditionResult } from './condition.ts';

@@ -1,4 +1,4 @@
-import { quantileSorted, sortedCopy } from '../signal/quantile.ts';
+import { quantileSorted, sortedCopy } from '../statistics/quantile.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { span } from '../words/numbers.ts';
 import type { Condition } from './condition.ts';

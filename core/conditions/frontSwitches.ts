@@ -1,6 +1,6 @@
 import { LEAST_SAMPLES, rangeOf } from '../measures/sensors.ts';
 import { switchRate, whyNotCountable } from '../measures/switching.ts';
-import { robustRange } from '../signal/quantile.ts';
+import { robustRange } from '../statistics/quantile.ts';
 import { percent, round, span } from '../words/numbers.ts';
 import type { Condition, ConditionContext, ConditionResult } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';

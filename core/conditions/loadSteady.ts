@@ -1,4 +1,4 @@
-import { robustRange } from '../signal/quantile.ts';
+import { robustRange } from '../statistics/quantile.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { span } from '../words/numbers.ts';
 import type { Condition } from './condition.ts';

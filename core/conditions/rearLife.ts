@@ -1,8 +1,8 @@
 import type { Channel } from '../capture/channel.ts';
 import { seriesOf } from '../capture/series.ts';
 import { timeEdges } from '../signal/edges.ts';
-import { robustRange } from '../signal/quantile.ts';
 import { remember } from '../signal/remember.ts';
+import { robustRange } from '../statistics/quantile.ts';
 import type { Seconds, Volts } from '../units/quantities.ts';
 
 /** What a rear sensor has shown of itself over a whole capture. */

@@ -1,4 +1,4 @@
-import { median } from '../signal/quantile.ts';
+import { median } from '../statistics/quantile.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';
 import type { Condition } from './condition.ts';

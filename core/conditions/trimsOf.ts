@@ -1,7 +1,7 @@
 import { type Capture, findChannel } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import { seriesOf } from '../capture/series.ts';
-import { moments } from '../signal/moments.ts';
+import { moments } from '../statistics/moments.ts';
 import type { Percent } from '../units/quantities.ts';
 import type { Stretch } from '../windows/window.ts';
 

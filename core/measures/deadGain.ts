@@ -1,5 +1,5 @@
 import { fastestSwitching } from '../signal/aliasing.ts';
-import { median } from '../signal/quantile.ts';
+import { median } from '../statistics/quantile.ts';
 import type { Hertz, Seconds, Share } from '../units/quantities.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import type { WindowData } from './measure.ts';

@@ -1,4 +1,4 @@
-import { moments } from '../signal/moments.ts';
+import { moments } from '../statistics/moments.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
 import { rearVoltage } from './sensors.ts';

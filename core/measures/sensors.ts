@@ -1,6 +1,6 @@
 import type { Channel } from '../capture/channel.ts';
-import { type RobustRange, robustRange } from '../signal/quantile.ts';
 import { remember } from '../signal/remember.ts';
+import { type RobustRange, robustRange } from '../statistics/quantile.ts';
 import type { Hertz } from '../units/quantities.ts';
 import type { SensorSeries, WindowData } from './measure.ts';
 

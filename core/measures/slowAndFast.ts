@@ -1,6 +1,6 @@
-import { type RobustRange, robustRange } from '../signal/quantile.ts';
 import { remember } from '../signal/remember.ts';
 import { slidingMean } from '../signal/slidingMean.ts';
+import { type RobustRange, robustRange } from '../statistics/quantile.ts';
 import type { Seconds } from '../units/quantities.ts';
 import type { SensorSeries } from './measure.ts';
 

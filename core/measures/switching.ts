@@ -1,7 +1,7 @@
 import { fastestSwitching } from '../signal/aliasing.ts';
 import { type Band, type Crossing, hysteresisCrossings } from '../signal/crossings.ts';
-import { median } from '../signal/quantile.ts';
 import { remember } from '../signal/remember.ts';
+import { median } from '../statistics/quantile.ts';
 import type { Hertz, Seconds } from '../units/quantities.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';

@@ -1,6 +1,6 @@
 import { type Edge, timeEdges } from '../signal/edges.ts';
-import { median } from '../signal/quantile.ts';
 import { remember } from '../signal/remember.ts';
+import { median } from '../statistics/quantile.ts';
 import type { Measure, SensorSeries, WindowData } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
 import { frontVoltage } from './sensors.ts';

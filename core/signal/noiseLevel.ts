@@ -1,4 +1,4 @@
-import { quantileSorted } from './quantile.ts';
+import { quantileSorted } from '../statistics/quantile.ts';
 
 /** Samples looked at; more do not make a median better. */
 const ENOUGH = 4001;
