@@ -1,0 +1,153 @@
+// The sheet as a web page that stands alone: no script, no request, nothing from outside. Its own policy says so, and
+// prints say the same as the screen.
+
+import type { Block, Cell, Column, Section, Sheet } from '../sheet.ts';
+import { KEPT_SPACE } from '../words/numbers.ts';
+import { instantWords } from '../words/quantities.ts';
+import { documentOf, element, escapeText, joined, type Markup, styleSheet } from './markup.ts';
+import type { SheetFormat } from './sheetFormat.ts';
+import { sheetStyle } from './sheetStyle.ts';
+
+/** Nothing may load but the page's own style and the pictures it carries inside itself (T-INJ-2). */
+export const SHEET_POLICY =
+  "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
+/** Sections that begin a page of their own, because they are filled in and handed back by hand. */
+const OWN_PAGE = new Set(['papers', 'secondReader']);
+
+export const html: SheetFormat = {
+  id: 'html',
+  words: 'Web page',
+  mediaType: 'text/html',
+  write(sheet) {
+    return documentOf('<!doctype html>', element('html', { lang: sheet.language }, head(sheet), body(sheet)));
+  },
+};
+
+function head(sheet: Sheet): Markup {
+  return element(
+    'head',
+    {},
+    element('meta', { charset: 'utf-8' }),
+    element('meta', { 'http-equiv': 'Content-Security-Policy', content: SHEET_POLICY }),
+    element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    element('meta', { name: 'referrer', content: 'no-referrer' }),
+    element('title', {}, escapeText(sheet.foot)),
+    styleSheet(sheetStyle(sheet.paper)),
+  );
+}
+
+function body(sheet: Sheet): Markup {
+  const made = `Made ${instantWords(sheet.madeAt)} with Tailtrace ${sheet.coreVersion}`;
+  return element(
+    'body',
+    {},
+    element(
+      'header',
+      {},
+      element('h1', {}, escapeText(sheet.title)),
+      element('div', { class: 'made' }, escapeText(made)),
+    ),
+    element('main', {}, sheet.sections.map(sectionMarkup)),
+    element('footer', {}, escapeText(sheet.foot)),
+  );
+}
+
+function sectionMarkup({ id, title, blocks }: Section): Markup {
+  return element(
+    'section',
+    { id, class: OWN_PAGE.has(id) ? 'own-page' : null },
+    element('h2', {}, escapeText(title)),
+    blocks.map(blockMarkup),
+  );
+}
+
+function blockMarkup(block: Block): Markup {
+  switch (block.kind) {
+    case 'paragraph':
+      return element('p', { class: block.tone === 'plain' ? null : block.tone }, escapeText(block.text));
+    case 'subheading':
+      return element(`h${block.level}`, {}, escapeText(block.text));
+    case 'list':
+      return element(
+        'ul',
+        {},
+        block.items.map((item) => element('li', {}, escapeText(item))),
+      );
+    case 'facts':
+      return element(
+        'dl',
+        {},
+        block.facts.map(({ words, value }) => joined(element('dt', {}, escapeText(words)), factMarkup(value))),
+      );
+    case 'table':
+      return tableMarkup(block);
+    case 'figure':
+      return figureMarkup(block);
+    case 'blanks':
+      return joined(block.lines.map((line) => element('div', { class: 'blank' }, escapeText(line))));
+  }
+}
+
+function factMarkup(value: Cell): Markup {
+  return element('dd', { class: value.kind === 'none' ? 'none' : null }, escapeText(cellWords(value)));
+}
+
+/** A cell as people read it, with its unit where it carries one. */
+export function cellWords(cell: Cell): string {
+  if (cell.kind === 'text') return cell.text;
+  if (cell.kind === 'none') return cell.words;
+  return cell.unit === null ? cell.shown : `${cell.shown}${KEPT_SPACE}${cell.unit}`;
+}
+
+/** "Rise, K": a head says quantity and unit; a pure number has none. */
+export function columnWords({ words, unit }: Column): string {
+  return unit === null || unit === '1' ? words : `${words}, ${unit}`;
+}
+
+function tableMarkup({ caption, columns, rows }: Extract<Block, { kind: 'table' }>): Markup {
+  const heads = columns.map((column) =>
+    element('th', { scope: 'col', class: column.align === 'right' ? 'number' : null }, escapeText(columnWords(column))),
+  );
+  return element(
+    'table',
+    {},
+    element('caption', {}, escapeText(caption)),
+    element('thead', {}, element('tr', {}, heads)),
+    element(
+      'tbody',
+      {},
+      rows.map((row) =>
+        element(
+          'tr',
+          {},
+          row.map((cell, i) => cellMarkup(cell, columns[i], i)),
+        ),
+      ),
+    ),
+  );
+}
+
+function cellMarkup(cell: Cell, column: Column | undefined, place: number): Markup {
+  const kind = cell.kind === 'none' ? 'none' : column?.id === 'state' ? 'state' : null;
+  const classes = [column?.align === 'right' ? 'number' : null, kind].filter((name) => name !== null).join(' ');
+  const attributes = { class: classes === '' ? null : classes };
+  if (place === 0) return element('th', { scope: 'row', ...attributes }, escapeText(cellWords(cell)));
+  return element('td', attributes, escapeText(cellWords(cell)));
+}
+
+/** The picture as an image of its own: what is inside an image can neither run nor reach out. */
+function figureMarkup({ caption, alternative, svg }: Extract<Block, { kind: 'figure' }>): Markup {
+  const address = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(wellFormed(svg))}`;
+  return element(
+    'figure',
+    {},
+    element('img', { src: address, alt: alternative }),
+    element('figcaption', {}, escapeText(caption)),
+  );
+}
+
+/** Half surrogate pairs, which cannot be encoded, as the replacement character. */
+function wellFormed(text: string): string {
+  return text.replace(/\p{Surrogate}/gu, '\ufffd');
+}

@@ -1,0 +1,56 @@
+// How a sheet looks on screen and on paper: a laboratory sheet. System typefaces, thin rules, white space; black on white
+// throughout, so that nothing is lost in grey. Sizes for paper are in points.
+
+import type { Sheet } from '../sheet.ts';
+
+const BASE = `
+:root { color-scheme: light; }
+html { background: #fff; color: #111; }
+body { margin: 0 auto; padding: 12mm 10mm; max-width: 186mm; font: 11pt/1.45 "Segoe UI", "Noto Sans", "Liberation Sans", "Helvetica Neue", Arial, sans-serif; font-variant-numeric: tabular-nums; }
+header { border-bottom: 1.5pt solid #111; padding-bottom: 4mm; margin-bottom: 6mm; }
+h1 { font-size: 20pt; line-height: 1.2; margin: 0 0 2mm; font-weight: 600; }
+h2 { font-size: 14pt; line-height: 1.25; margin: 9mm 0 3mm; padding-top: 3mm; border-top: 0.5pt solid #777; font-weight: 600; break-after: avoid; }
+h3 { font-size: 11.5pt; margin: 5mm 0 1.5mm; font-weight: 600; break-after: avoid; }
+h4 { font-size: 10.5pt; margin: 3mm 0 1mm; font-weight: 600; break-after: avoid; }
+p, ul, dl, table, figure { margin: 0 0 3.5mm; }
+p { max-width: 160mm; white-space: pre-line; }
+p.lead { font-size: 14pt; line-height: 1.35; font-weight: 600; }
+p.small, caption, figcaption, .made { font-size: 9.5pt; color: #333; }
+p.caution { border-left: 3pt solid #111; padding-left: 3mm; font-weight: 600; }
+ul { padding-left: 5mm; max-width: 160mm; }
+li { margin-bottom: 1mm; }
+dl { display: grid; grid-template-columns: minmax(38mm, max-content) 1fr; column-gap: 5mm; }
+dt, dd { margin: 0; padding: 0.9mm 0; border-bottom: 0.35pt solid #bbb; }
+dt { color: #333; }
+dd { overflow-wrap: anywhere; white-space: pre-line; }
+table { border-collapse: collapse; width: 100%; font-size: 10pt; }
+caption { text-align: left; padding-bottom: 1.2mm; }
+th, td { text-align: left; vertical-align: top; padding: 1mm 2.5mm 1mm 0; border-bottom: 0.35pt solid #bbb; overflow-wrap: anywhere; }
+th:last-child, td:last-child { padding-right: 0; }
+thead th { border-bottom: 1pt solid #111; font-weight: 600; vertical-align: bottom; overflow-wrap: normal; }
+tbody th { font-weight: 400; }
+td { white-space: pre-line; }
+.number { text-align: right; white-space: nowrap; }
+thead .number { white-space: normal; }
+.state { white-space: nowrap; }
+.none { font-style: italic; color: #444; }
+figure img { width: 100%; height: auto; border: 0.35pt solid #bbb; }
+.blank { border-bottom: 0.5pt solid #111; min-height: 9mm; display: flex; align-items: flex-end; font-size: 9.5pt; color: #333; padding-bottom: 0.8mm; }
+footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-size: 9.5pt; color: #333; }
+@media print {
+  body { padding: 0; max-width: none; }
+  thead { display: table-header-group; }
+  tr, dt, dd, li, figure, .blank { break-inside: avoid; }
+  h2, h3, h4, caption { break-after: avoid; }
+  section.own-page { break-before: page; }
+}
+`;
+
+/**
+ * The style of a sheet on its paper. The margin boxes name vehicle and page on every page where the engine knows them;
+ * the shell prints the same line itself where it does not.
+ */
+export function sheetStyle(paper: Sheet['paper']): string {
+  const size = paper === 'A4' ? '210mm 297mm' : '8.5in 11in';
+  return `@page { size: ${size}; margin: 15mm 14mm 18mm; }${BASE}`;
+}

@@ -1,0 +1,51 @@
+import type { MeasurePair } from '../../compare/comparison.ts';
+import type { Block, Cell, DecimalSign } from '../sheet.ts';
+import type { SheetComparison } from '../sheetInput.ts';
+import { numberCell } from '../words/numbers.ts';
+import type { SectionMaker } from './section.ts';
+
+/** Windows over each other: what was not alike first, then the measures side by side. */
+export const comparisons: SectionMaker = {
+  id: 'comparisons',
+  build({ comparisons: compared, settings }) {
+    if (compared.length === 0) return null;
+    return {
+      id: 'comparisons',
+      title: 'Comparison',
+      blocks: compared.flatMap((one, i) => comparisonBlocks(one, i + 1, settings.decimalSign)),
+    };
+  },
+};
+
+function comparisonBlocks({ first, second, comparison }: SheetComparison, place: number, sign: DecimalSign): Block[] {
+  return [
+    { kind: 'subheading', level: 3, text: `${first} against ${second}` },
+    { kind: 'paragraph', tone: 'plain', text: comparison.sentence },
+    ...(comparison.unlike.length === 0
+      ? []
+      : [{ kind: 'list', items: comparison.unlike.map(({ words }) => words) } satisfies Block]),
+    {
+      kind: 'table',
+      id: `comparison.${place}`,
+      caption: `Measures of ${first} (first) and of ${second} (second)`,
+      columns: [
+        { id: 'measure', words: 'Measure', unit: null, align: 'left' },
+        { id: 'unit', words: 'Unit', unit: null, align: 'left' },
+        { id: 'first', words: 'First', unit: null, align: 'right' },
+        { id: 'second', words: 'Second', unit: null, align: 'right' },
+        { id: 'difference', words: 'Second less first', unit: null, align: 'right' },
+      ],
+      rows: comparison.pairs.map((pair) => [
+        { kind: 'text', text: pair.words },
+        { kind: 'text', text: pair.unit },
+        side(pair.first, pair, sign),
+        side(pair.second, pair, sign),
+        side(pair.difference, pair, sign),
+      ]),
+    },
+  ];
+}
+
+function side(value: number | null, { digits }: MeasurePair, sign: DecimalSign): Cell {
+  return value === null ? { kind: 'none', words: 'cannot tell' } : numberCell(value, digits, null, sign);
+}

@@ -1,0 +1,89 @@
+// A judgement as a laboratory reports it: result, how sure, what stands in the way, why, why not, what next. Verdicts and
+// windows are told the same way.
+
+import type { Blocker, Finding, NextTest, Reason } from '../../findings/finding.ts';
+import type { Block, Cell, DecimalSign } from '../sheet.ts';
+import { numberCell, probabilityWords } from '../words/numbers.ts';
+import { FINDING_WORDS } from '../words/terms.ts';
+
+export interface Judgement {
+  readonly finding: Finding;
+  readonly probabilityNotStoring: number | null;
+  readonly blockers: readonly Blocker[];
+  readonly reasons: readonly Reason[];
+  readonly nextTests: readonly NextTest[];
+}
+
+/** Facts, blockers, reasons and next tests. `id` begins the ids of its tables. */
+export function judgementBlocks(id: string, judgement: Judgement, sign: DecimalSign): Block[] {
+  return [
+    {
+      kind: 'facts',
+      id: `${id}.finding`,
+      facts: [
+        { id: 'finding', words: 'Finding', value: { kind: 'text', text: FINDING_WORDS[judgement.finding] } },
+        {
+          id: 'probabilityNotStoring',
+          words: 'Probability that it does not store oxygen',
+          value: probabilityCell(judgement.probabilityNotStoring),
+        },
+      ],
+    },
+    ...blockerBlocks(judgement.blockers),
+    ...reasonBlocks(id, judgement, sign),
+    ...nextBlocks(judgement.nextTests),
+  ];
+}
+
+function probabilityCell(probability: number | null): Cell {
+  if (probability === null) return { kind: 'none', words: 'cannot tell' };
+  const [shown = ''] = probabilityWords(probability).split(/\u00a0(?=%)/);
+  return { kind: 'number', value: Number((100 * probability).toFixed(1)), shown, unit: '%' };
+}
+
+function blockerBlocks(blockers: readonly Blocker[]): Block[] {
+  if (blockers.length === 0) return [];
+  return [
+    { kind: 'subheading', level: 4, text: 'What stands in the way of a finding' },
+    { kind: 'list', items: blockers.map(({ words }) => words) },
+  ];
+}
+
+function reasonBlocks(id: string, { finding, reasons }: Judgement, sign: DecimalSign): Block[] {
+  if (reasons.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: `${id}.reasons`,
+      caption: 'Reasons, strongest first. The weight is the natural logarithm of the odds.',
+      columns: [
+        { id: 'reason', words: 'Reason', unit: null, align: 'left' },
+        { id: 'for', words: 'Speaks for', unit: null, align: 'left' },
+        { id: 'side', words: 'For or against', unit: null, align: 'left' },
+        { id: 'weight', words: 'Weight', unit: '1', align: 'right' },
+      ],
+      rows: reasons.map((reason) => [
+        { kind: 'text', text: reason.detail },
+        { kind: 'text', text: FINDING_WORDS[reason.for] },
+        { kind: 'text', text: sideOf(reason, finding) },
+        numberCell(reason.weight, 1, null, sign),
+      ]),
+    },
+  ];
+}
+
+function sideOf(reason: Reason, finding: Finding): string {
+  if (finding === 'cannotTell') return reason.for === 'cannotTell' ? 'for' : 'open';
+  return reason.for === finding ? 'for' : 'against';
+}
+
+function nextBlocks(tests: readonly NextTest[]): Block[] {
+  if (tests.length === 0) return [];
+  return [
+    { kind: 'subheading', level: 4, text: 'What to test next' },
+    {
+      kind: 'list',
+      items: tests.slice(0, 3).map(({ words, why, minutes }) => `${words} ${why} About ${minutes}\u00a0min.`),
+    },
+  ];
+}

@@ -1,0 +1,87 @@
+import type { Reading, Temperature } from '../../record/schema.ts';
+import type { ThermalReading } from '../../thermal/thermal.ts';
+import type { Block, Cell, DecimalSign } from '../sheet.ts';
+import { digitsFor, NOT_RECORDED, numberCell, numberOrNone } from '../words/numbers.ts';
+import {
+  celsiusOf,
+  differenceIn,
+  instantWords,
+  TEMPERATURE_SYMBOLS,
+  temperatureIn,
+  typedTemperature,
+} from '../words/quantities.ts';
+import { bankWords } from '../words/terms.ts';
+import type { SectionMaker } from './section.ts';
+
+/** Surface temperatures by hand, in the reader's unit and as they were typed, and how each reads. */
+export const temperatures: SectionMaker = {
+  id: 'temperatures',
+  build({ record, score, settings }) {
+    const readings = Object.values(record.readings).sort((a, b) => Date.parse(a.takenAt) - Date.parse(b.takenAt));
+    if (readings.length === 0) return null;
+    const read = new Map(score.thermal.map(({ readingId, reading }) => [readingId, reading]));
+    const { temperatureUnit: unit, decimalSign: sign } = settings;
+    const sentences = readings.flatMap(({ id }) => read.get(id)?.reading ?? []);
+    return {
+      id: 'temperatures',
+      title: 'Surface temperatures',
+      blocks: [
+        {
+          kind: 'table',
+          id: 'temperatures',
+          caption: 'Converter inlet and outlet, read by hand, and the rise from one to the other',
+          columns: columnsIn(unit),
+          rows: readings.map((reading) => row(reading, read.get(reading.id) ?? null, unit, sign)),
+        },
+        ...(sentences.length === 0 ? [] : [{ kind: 'list', items: sentences } satisfies Block]),
+        { kind: 'paragraph', tone: 'small', text: WORTH },
+      ],
+    };
+  },
+};
+
+const WORTH =
+  'Two spots of different finish can differ in reading by more than any converter heats the gas, and a clean engine gives a converter little to burn. Temperature supports a finding and never makes one.';
+
+function columnsIn(unit: Temperature['unit']) {
+  const symbol = TEMPERATURE_SYMBOLS[unit];
+  const difference = unit === 'F' ? '°F' : 'K';
+  const right = (id: string, words: string, of: string | null) => ({ id, words, unit: of, align: 'right' as const });
+  const left = (id: string, words: string) => ({ id, words, unit: null, align: 'left' as const });
+  return [
+    left('where', 'Where'),
+    right('inlet', 'Inlet', symbol),
+    right('outlet', 'Outlet', symbol),
+    right('rise', 'Rise', difference),
+    right('low', '95 % from', difference),
+    right('high', 'to', difference),
+    left('typed', 'As typed'),
+    right('rpm', 'Engine speed', '1/min'),
+    right('emissivity', 'Emissivity set', '1'),
+    left('takenAt', 'Taken'),
+  ];
+}
+
+function row(reading: Reading, read: ThermalReading | null, unit: Temperature['unit'], sign: DecimalSign): Cell[] {
+  const brick = reading.brick === null ? '' : `, converter ${reading.brick}`;
+  const rise = celsiusOf(reading.outlet) - celsiusOf(reading.inlet);
+  const [low, high] = read?.riseInterval ?? [null, null];
+  const digits = low === null || high === null ? 0 : digitsFor((high - low) / 2, 0);
+  const difference = (kelvin: number | null) =>
+    kelvin === null ? NOT_RECORDED : numberCell(differenceIn(kelvin, unit), digits, null, sign);
+  return [
+    { kind: 'text', text: `${bankWords(reading.bank)}${brick}` },
+    numberCell(temperatureIn(celsiusOf(reading.inlet), unit), 0, null, sign),
+    numberCell(temperatureIn(celsiusOf(reading.outlet), unit), 0, null, sign),
+    difference(rise),
+    difference(low),
+    difference(high),
+    {
+      kind: 'text',
+      text: `${typedTemperature(reading.inlet, reading.inlet.unit, sign)}, ${typedTemperature(reading.outlet, reading.outlet.unit, sign)}`,
+    },
+    numberOrNone(reading.rpm, 0, null, sign),
+    numberOrNone(reading.emissivity, 2, null, sign),
+    { kind: 'text', text: instantWords(reading.takenAt) },
+  ];
+}
