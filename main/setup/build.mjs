@@ -1,22 +1,30 @@
 // npm run build: bundles the program into dist/. A part whose sources have not changed since its last build is left
-// alone, so that a command which builds first costs nothing when there is nothing to build. --release minifies the window.
+// alone, so that a command which builds first costs nothing when there is nothing to build.
 
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { mkdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, relative, sep } from 'node:path';
+import { mkdir, readdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, parse, relative, sep } from 'node:path';
 import { argv } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { entryOf, PARTS } from './buildParts.mjs';
-import { CACHE, DIST, inRoot, ROOT } from './places.mjs';
+import { asList, asText, shippedPackages } from './licences.mjs';
+import { CACHE, DIST, inRoot, RELEASE_DIST, ROOT } from './places.mjs';
 import { runCommand, SetupProblem } from './problem.mjs';
 
 /** What decides a bundle besides its sources. */
-const MACHINERY = ['package-lock.json', 'tsconfig.base.json', 'main/setup/build.mjs', 'main/setup/buildParts.mjs'];
+const MACHINERY = [
+  'package-lock.json',
+  'tsconfig.base.json',
+  'main/setup/build.mjs',
+  'main/setup/buildParts.mjs',
+  'main/setup/licences.mjs',
+];
 
 /**
  * Builds what is not up to date.
- * @param {{ release?: boolean, only?: readonly string[] }} [wish] `only` names parts of buildParts.mjs
+ * @param {{ release?: boolean, only?: readonly string[] }} [wish] `only` names parts of buildParts.mjs; a release goes to
+ *   a folder of its own, from which it is packed
  * @returns {Promise<{ built: string[], missing: string[] }>}
  */
 export async function build({ release = false, only = PARTS.map((part) => part.id) } = {}) {
@@ -28,7 +36,8 @@ export async function build({ release = false, only = PARTS.map((part) => part.i
   if (stale.length > 0) {
     const esbuild = await import('esbuild');
     await Promise.all(stale.map((part) => bundle(esbuild, part, release)));
-    await listWindowFiles();
+    await listWindowFiles(release);
+    await listLicences(release);
   }
   return { built: stale.map((part) => part.id), missing };
 }
@@ -51,6 +60,8 @@ async function bundle(esbuild, part, release) {
       write: false,
       logLevel: 'silent',
       absWorkingDir: ROOT,
+      outdir: join(outputFolder(release), part.folder),
+      entryNames: parse(part.output).name,
       ...part.options,
     })
     .catch((error) => {
@@ -58,10 +69,10 @@ async function bundle(esbuild, part, release) {
     });
   await Promise.all((result.outputFiles ?? []).map((file) => writeWhole(file.path, file.contents)));
   for (const from of part.copied) {
-    await writeWhole(join(String(part.options.outdir), basename(from)), await readFile(inRoot(from)));
+    await writeWhole(join(outputFolder(release), part.folder, basename(from)), await readFile(inRoot(from)));
   }
   const sources = [...Object.keys(result.metafile?.inputs ?? {}), ...part.copied].filter(isOwnSource);
-  await writeWhole(stampPlace(part), JSON.stringify({ mark: await markOf(sources, release), sources }));
+  await writeWhole(stampPlace(part, release), JSON.stringify({ mark: await markOf(sources, release), sources }));
 }
 
 /** @param {string} source */
@@ -75,8 +86,15 @@ async function writeWhole(/** @type {string} */ place, /** @type {string | Uint8
   await rename(aside, place);
 }
 
-/** @param {import('./buildParts.mjs').BuildPart} part */
-const stampPlace = (part) => join(CACHE, 'build', `${part.id.replace(' ', '-')}.json`);
+/** @param {boolean} release */
+const outputFolder = (release) => (release ? RELEASE_DIST : DIST);
+
+/**
+ * @param {import('./buildParts.mjs').BuildPart} part
+ * @param {boolean} release
+ */
+const stampPlace = (part, release) =>
+  join(CACHE, 'build', `${part.id.replace(' ', '-')}${release ? '-release' : ''}.json`);
 
 /**
  * @param {import('./buildParts.mjs').BuildPart} part
@@ -84,9 +102,8 @@ const stampPlace = (part) => join(CACHE, 'build', `${part.id.replace(' ', '-')}.
  */
 async function isFresh(part, release) {
   try {
-    const { mark, sources } = JSON.parse(await readFile(stampPlace(part), 'utf8'));
-    const extension = part.options.outExtension?.['.js'] ?? '.js';
-    const output = join(String(part.options.outdir), `${part.options.entryNames}${extension}`);
+    const { mark, sources } = JSON.parse(await readFile(stampPlace(part, release), 'utf8'));
+    const output = join(outputFolder(release), part.folder, part.output);
     return existsSync(output) && mark === (await markOf(sources, release));
   } catch {
     return false; // never built, or a source is gone
@@ -111,9 +128,8 @@ async function markOf(sources, release) {
 }
 
 /** Writes the names that the program's private scheme may serve: dist/main/windowFiles.json, a list of paths. */
-async function listWindowFiles() {
-  const { readdir } = await import('node:fs/promises');
-  const folder = join(DIST, 'renderer');
+async function listWindowFiles(/** @type {boolean} */ release) {
+  const folder = join(outputFolder(release), 'renderer');
   if (!existsSync(folder)) return;
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const names = entries
@@ -124,7 +140,14 @@ async function listWindowFiles() {
         .join('/'),
     )
     .sort();
-  await writeWhole(join(DIST, 'main', 'windowFiles.json'), `${JSON.stringify(names, null, 1)}\n`);
+  await writeWhole(join(outputFolder(release), 'main', 'windowFiles.json'), `${JSON.stringify(names, null, 1)}\n`);
+}
+
+/** Writes dist/main/licences.json for the About page, and the full texts in dist/LICENCES.txt. */
+async function listLicences(/** @type {boolean} */ release) {
+  const packages = await shippedPackages();
+  await writeWhole(join(outputFolder(release), 'main', 'licences.json'), asList(packages));
+  await writeWhole(join(outputFolder(release), 'LICENCES.txt'), asText(packages));
 }
 
 /**

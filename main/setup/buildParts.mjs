@@ -1,12 +1,14 @@
 // What the build makes: five bundles. One build runs on the oldest runtime that is supported (Node 18.15 inside
 // Electron 25, Chromium 114) and on the current one.
 
-import { DIST, inRoot } from './places.mjs';
+import { inRoot } from './places.mjs';
 
 /**
  * @typedef {object} BuildPart
  * @property {string} id
  * @property {string} entry first source file, from the root
+ * @property {'main' | 'renderer'} folder of the bundle, within what the build writes
+ * @property {string} output name of the bundle in that folder
  * @property {import('esbuild').BuildOptions} options
  * @property {readonly string[]} copied files that are copied beside the bundle, from the root
  */
@@ -17,7 +19,6 @@ const shell = {
   target: 'node18',
   format: 'cjs', // the main process of Electron before 28 cannot load ES modules
   external: ['electron'],
-  outdir: `${DIST}/main`,
   outExtension: { '.js': '.cjs' },
 };
 
@@ -27,24 +28,26 @@ export const REQUIRE_IN_MODULE =
 
 /** @type {readonly BuildPart[]} */
 export const PARTS = [
-  { id: 'shell', entry: 'main/index.ts', options: { ...shell, entryNames: 'index' }, copied: [] },
-  { id: 'preload', entry: 'main/preload.ts', options: { ...shell, entryNames: 'preload' }, copied: [] },
+  { id: 'shell', entry: 'main/index.ts', folder: 'main', output: 'index.cjs', options: shell, copied: [] },
+  { id: 'preload', entry: 'main/preload.ts', folder: 'main', output: 'preload.cjs', options: shell, copied: [] },
   {
     id: 'core process',
     entry: 'main/coreProcess/index.ts',
-    options: { ...shell, entryNames: 'coreProcess' },
+    folder: 'main',
+    output: 'coreProcess.cjs',
+    options: shell,
     copied: [],
   },
   {
     id: 'score',
     entry: 'main/command/score.ts',
+    folder: 'main',
+    output: 'score.mjs',
     options: {
       platform: 'node',
       target: 'node20',
       format: 'esm',
-      outdir: `${DIST}/main`,
       outExtension: { '.js': '.mjs' },
-      entryNames: 'score',
       banner: { js: REQUIRE_IN_MODULE },
     },
     copied: [],
@@ -52,13 +55,13 @@ export const PARTS = [
   {
     id: 'window',
     entry: 'renderer/main.tsx',
+    folder: 'renderer',
+    output: 'main.js',
     options: {
       platform: 'browser',
       target: 'chrome114',
       format: 'iife', // works as a plain script and as a module script
       jsx: 'automatic',
-      outdir: `${DIST}/renderer`,
-      entryNames: 'main',
       assetNames: 'fonts/[name]',
       loader: { '.woff2': 'file', '.woff': 'file', '.svg': 'file', '.png': 'file' },
     },
