@@ -1,0 +1,98 @@
+import type { Channel } from '../capture/channel.ts';
+import { ROLE_FACTS } from '../capture/roles.ts';
+import { sampleCount, type TimeBase, timeAt } from '../capture/timeBase.ts';
+import type { CaptureWarning } from '../capture/warnings.ts';
+import type { AssignedRole } from './naming/assignRoles.ts';
+
+/** A silence is a gap where it is this many usual steps long, and at least this long, s. */
+const GAP_STEPS = 5;
+const GAP_AT_LEAST_S = 0.05;
+
+/** What is odd about one channel. */
+export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureWarning[] {
+  const { facts, role, name } = channel;
+  const found: CaptureWarning[] = [];
+  const say = (id: CaptureWarning['id'], detail: string, count = 1): void => {
+    found.push({ id, detail, row: null, count, repaired: false });
+  };
+  if (guess.questioned !== null) say('roleQuestioned', `“${name}”: ${guess.questioned}. It is not used for scoring.`);
+  else if (role !== 'other' && !guess.certain) {
+    say(
+      'roleGuessed',
+      `“${name}” was taken for ${ROLE_FACTS[role].words.toLowerCase()}${place(channel)}: ${guess.because}.`,
+    );
+  }
+  if (guess.unitGuessed && role !== 'other') {
+    say(
+      'unitGuessed',
+      `“${name}” has no unit that is known; its values were taken as ${guess.unit ?? ROLE_FACTS[role].unit}.`,
+    );
+  }
+  if (role === 'other') return found;
+  if (facts.finite === 0) say('other', `“${name}” holds no values.`);
+  else if (facts.resolution === 0 && facts.finite > 1 && role !== 'fuelStatus') {
+    say(
+      'channelNeverChanges',
+      `“${name}” never changes; it stays at ${tidy(facts.min)} ${channel.unit === '1' ? '' : channel.unit}`
+        .trim()
+        .concat('.'),
+      facts.finite,
+    );
+  }
+  if (facts.renewalRateHz > 0 && facts.renewalRateHz < facts.medianRateHz * 0.75) {
+    say(
+      'heldValues',
+      `“${name}” is written ${tidy(facts.medianRateHz)} times a second but renewed only about ${tidy(facts.renewalRateHz)} times; the rows between repeat the last value.`,
+      facts.finite,
+    );
+  }
+  return found;
+}
+
+function place({ bank, sensor }: Channel): string {
+  if (bank === null) return '';
+  return sensor === null ? `, bank ${bank}` : `, bank ${bank} sensor ${sensor}`;
+}
+
+/** Gaps, once for each time base. */
+export function timeWarnings(channels: readonly Channel[], rowOf: (index: number) => number | null): CaptureWarning[] {
+  const seen = new Set<TimeBase>();
+  const found: CaptureWarning[] = [];
+  for (const { time, facts } of channels) {
+    if (seen.has(time) || time.kind === 'regular' || facts.medianRateHz === 0) continue;
+    seen.add(time);
+    const warning = gaps(time, 1 / facts.medianRateHz, rowOf);
+    if (warning !== null && !found.some(({ detail }) => detail === warning.detail)) found.push(warning);
+  }
+  return found.slice(0, 4);
+}
+
+function gaps(time: TimeBase, stepS: number, rowOf: (index: number) => number | null): CaptureWarning | null {
+  const least = Math.max(GAP_STEPS * stepS, GAP_AT_LEAST_S);
+  let count = 0;
+  let first = -1;
+  let longest = 0;
+  let longestAt = 0;
+  for (let i = 1; i < sampleCount(time); i++) {
+    const step = timeAt(time, i) - timeAt(time, i - 1);
+    if (step <= least) continue;
+    count++;
+    if (first < 0) first = i;
+    if (step > longest) {
+      longest = step;
+      longestAt = timeAt(time, i - 1);
+    }
+  }
+  if (count === 0) return null;
+  return {
+    id: 'gap',
+    detail: `${count === 1 ? 'One gap' : `${count} gaps`} in the recording, the longest of ${tidy(longest)} s at ${tidy(longestAt)} s.`,
+    row: rowOf(first),
+    count,
+    repaired: false,
+  };
+}
+
+function tidy(value: number): string {
+  return String(Number(value.toPrecision(4)));
+}

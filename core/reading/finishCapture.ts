@@ -1,0 +1,130 @@
+// The last steps that all layouts share: roles, units, facts, warnings, the question to the person.
+
+import type { Capture, LayoutFound } from '../capture/capture.ts';
+import type { Channel } from '../capture/channel.ts';
+import { type Bank, ROLE_FACTS, ROLES, type Role } from '../capture/roles.ts';
+import { sampleCount, timeAt } from '../capture/timeBase.ts';
+import type { CaptureWarning } from '../capture/warnings.ts';
+import type { ColumnChoice } from '../record/schema.ts';
+import { findUnit } from '../units/findUnit.ts';
+import { channelFacts } from './channelFacts.ts';
+import { channelWarnings, timeWarnings } from './channelWarnings.ts';
+import { convertValues } from './convertValues.ts';
+import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
+import type { RawChannel } from './rawChannel.ts';
+import { sampleBehaviour } from './sampleBehaviour.ts';
+
+/** What a layout has found. */
+export interface RawCapture {
+  readonly name: string;
+  readonly bytes: number;
+  readonly rows: number;
+  readonly startClock: string | null;
+  readonly channels: readonly RawChannel[];
+  readonly warnings: readonly CaptureWarning[];
+  readonly layout: LayoutFound;
+  /** Line of a row, for warnings about gaps; null where rows have no lines. */
+  rowOf(index: number): number | null;
+}
+
+/** A capture with the guess behind each channel, for the question. */
+export interface FinishedCapture {
+  readonly capture: Capture;
+  /** One a raw channel, in their order; null where the person chose. */
+  readonly guesses: readonly AssignedRole[];
+}
+
+/** Makes the capture. The raw channels' values are taken over and may be changed. */
+export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): FinishedCapture {
+  const behaviours = raw.channels.map(({ values }) => sampleBehaviour(values));
+  const guessed = assignRoles(raw.channels, behaviours);
+  const guesses = guessed.map((guess, i) => chosen(raw.channels[i], choice) ?? guess);
+  const channels: Channel[] = [];
+  const warnings = [...raw.warnings];
+  raw.channels.forEach((one, i) => {
+    const guess = guesses[i];
+    if (guess === undefined || isIgnored(one, choice)) return;
+    const { unit, values } = inRoleUnit(one, guess);
+    const facts = channelFacts(values, one.time, unit === (one.unit ?? unit) ? one.decimals : -1);
+    const channel: Channel = {
+      id: `c${channels.length}`,
+      name: one.name,
+      role: guess.role,
+      bank: guess.bank,
+      sensor: guess.sensor,
+      unit,
+      fileUnit: one.unit,
+      time: one.time,
+      values,
+      facts,
+    };
+    channels.push(channel);
+    warnings.push(...channelWarnings(channel, guess));
+  });
+  warnings.push(...timeWarnings(channels, raw.rowOf));
+  const capture: Capture = {
+    name: raw.name,
+    bytes: raw.bytes,
+    durationS: durationOf(channels),
+    rows: raw.rows,
+    startClock: raw.startClock,
+    channels,
+    warnings,
+    layout: raw.layout,
+  };
+  return { capture, guesses };
+}
+
+/** Values in the role's unit. A role whose unit does not fit the file's is left as it is, in the file's unit. */
+function inRoleUnit(one: RawChannel, guess: AssignedRole): { unit: string; values: Float32Array | Float64Array } {
+  const { values, decimals } = one;
+  if (guess.role === 'other') return { unit: otherUnit(one.unit), values };
+  const own = ROLE_FACTS[guess.role].unit;
+  const from = guess.unit ?? own;
+  const fits = from === own || convertValues(values, decimals, from, targetUnit(guess.role));
+  return { unit: fits ? own : (one.unit ?? own), values };
+}
+
+function otherUnit(unit: string | null): string {
+  if (unit === null) return '1';
+  return findUnit(unit)?.symbol ?? unit;
+}
+
+function isIgnored(one: RawChannel, choice: ColumnChoice | null): boolean {
+  return choice?.columns.find(({ index }) => index === one.index)?.role === 'ignore';
+}
+
+/** What the person chose for a channel, as a guess that is certain. */
+function chosen(one: RawChannel | undefined, choice: ColumnChoice | null): AssignedRole | null {
+  const column = one === undefined ? undefined : choice?.columns.find(({ index }) => index === one.index);
+  const role = ROLES.find((known) => known === column?.role);
+  if (one === undefined || column === undefined || role === undefined) return null;
+  return {
+    role,
+    bank: bankFor(role, column.bank),
+    sensor:
+      column.sensor ?? (role === 'downstreamO2' ? 2 : role === 'upstreamO2' || role === 'upstreamLambda' ? 1 : null),
+    unit: column.unit ?? one.unit,
+    unitGuessed: false,
+    score: 2,
+    certain: true,
+    because: 'chosen by hand',
+    questioned: null,
+  };
+}
+
+function bankFor(role: Role, bank: Bank): Bank {
+  return ROLE_FACTS[role].perBank ? (bank ?? 1) : null;
+}
+
+function durationOf(channels: readonly Channel[]): number {
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (const { time } of channels) {
+    const count = sampleCount(time);
+    if (count === 0) continue;
+    first = Math.min(first, timeAt(time, 0));
+    last = Math.max(last, timeAt(time, count - 1));
+  }
+  return last > first ? last - first : 0;
+}

@@ -1,0 +1,73 @@
+import { ROLE_FACTS } from '../../capture/roles.ts';
+import { findUnit } from '../../units/findUnit.ts';
+import { bankSensorIn } from './bankSensor.ts';
+import type { Behaviour } from './behaviour.ts';
+import { type Concept, conceptsIn, plainWords } from './concepts.ts';
+import { oxygenRole } from './oxygenRole.ts';
+import { type NamedColumn, otherGuess, type RoleGuess } from './roleGuess.ts';
+import { ROLE_RULES, type RoleRule } from './roleRules.ts';
+import { shortUnitAtEnd } from './splitNameAndUnit.ts';
+
+/** Whether the file speaks in Fahrenheit and miles where it names units at all. */
+export interface FileHabits {
+  readonly imperial: boolean;
+}
+
+/** What one column is for, by its name, its unit and its values. Never fails: the last resort is role 'other'. */
+export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits): RoleGuess {
+  const short = column.unit === null ? shortUnitAtEnd(column.name) : null;
+  const withUnit: NamedColumn = short === null ? column : { ...column, unit: short.unit };
+  const ideas = conceptsIn(plainWords(column.name));
+  const oxygen = oxygenRole(withUnit, ideas, b);
+  if (oxygen !== null && oxygen.role !== 'other') return oxygen;
+  let best: RoleGuess | null = null;
+  for (const rule of ROLE_RULES) {
+    const guess = fits(rule, ideas) ? byRule(rule, withUnit, ideas, b, habits) : null;
+    if (guess !== null && (best === null || guess.score > best.score)) best = guess;
+  }
+  return best ?? oxygen ?? otherGuess(column.unit, 'name says nothing that is scored');
+}
+
+function fits(rule: RoleRule, ideas: ReadonlySet<Concept>): boolean {
+  return rule.all.every((group) => group.some((idea) => ideas.has(idea))) && !rule.none.some((idea) => ideas.has(idea));
+}
+
+function byRule(
+  rule: RoleRule,
+  column: NamedColumn,
+  ideas: ReadonlySet<Concept>,
+  b: Behaviour,
+  habits: FileHabits,
+): RoleGuess | null {
+  const { words, perBank, unit: own } = ROLE_FACTS[rule.role];
+  const unit = column.unit === null ? null : findUnit(column.unit);
+  const known = unit !== null && unit.quantity !== 'count';
+  if (known && !rule.quantities.includes(unit.quantity)) return null;
+  const place = perBank
+    ? bankSensorIn(column.name.toLowerCase(), rule.role === 'catalystTemp' ? 'none' : 'bank')
+    : null;
+  const guessed = known ? null : guessUnit(rule, b, habits);
+  const worse = rule.worse.filter((idea) => ideas.has(idea)).length;
+  // The trim that belongs to one sensor's data item is not the bank's own.
+  const ofSensor = (rule.role === 'stft' || rule.role === 'ltft') && place !== null && place.sensor !== null ? 0.15 : 0;
+  return {
+    role: rule.role,
+    bank: perBank ? (place?.bank ?? 1) : null,
+    sensor: place?.sensor ?? null,
+    unit: known ? column.unit : (guessed ?? own),
+    unitGuessed: !known && guessed !== null,
+    score: 1 + (known ? 0.3 : 0) - worse * 0.2 - ofSensor + rule.all.length * 0.01,
+    certain: true,
+    because: `name says ${words.toLowerCase()}${known ? `, unit ${column.unit ?? ''}` : ''}`,
+  };
+}
+
+/** A unit that the values give away where the file names none; null where the role's own is as good as any. */
+function guessUnit(rule: RoleRule, b: Behaviour, habits: FileHabits): string | null {
+  if (b.finite === 0) return null;
+  if (rule.role === 'coolant') return b.max > 135 || (habits.imperial && b.median > 60) ? '°F' : null;
+  if (rule.role === 'intakeAir') return habits.imperial ? '°F' : null;
+  if (rule.role === 'catalystTemp') return habits.imperial || b.max > 1100 ? '°F' : null;
+  if (rule.role === 'speed') return habits.imperial ? 'mph' : null;
+  return null;
+}

@@ -1,0 +1,108 @@
+import type { Role } from '../../capture/roles.ts';
+import { findUnit } from '../../units/findUnit.ts';
+import { bankSensorIn } from './bankSensor.ts';
+import {
+  type Behaviour,
+  looksLikeAirFuelRatio,
+  looksLikeLambda,
+  looksLikeMillivolts,
+  looksLikeSensorVolts,
+} from './behaviour.ts';
+import type { Concept } from './concepts.ts';
+import { type NamedColumn, otherGuess, type RoleGuess } from './roleGuess.ts';
+
+const NEVER: readonly Concept[] = [
+  ...(['commanded', 'shortTrim', 'longTrim', 'trim', 'coolant', 'intakeAir', 'airFlow', 'throttle', 'pedal'] as const),
+  ...([
+    'pressure',
+    'engineSpeed',
+    'speed',
+    'load',
+    'sensorHelper',
+    'temperature',
+    'otherMedium',
+    'fuelStatus',
+  ] as const),
+];
+
+/**
+ * Takes a column for an oxygen sensor by its name, its unit and its values, or null where nothing speaks for it. The
+ * unit and the values decide between a voltage and an air ratio: "lambda" stands for both in the trade.
+ */
+export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour): RoleGuess | null {
+  const lower = column.name.toLowerCase();
+  const place = bankSensorIn(lower, 'sensor');
+  const named = ideas.has('oxygenSensor') || ideas.has('lambda');
+  const coded = place.sensor !== null && (place.bank !== null || ideas.has('voltage')) && /[bs]/.test(lower);
+  const placed = ideas.has('front') || ideas.has('rear');
+  const unit = column.unit === null ? null : findUnit(column.unit);
+  const volts = unit?.quantity === 'voltage' || ideas.has('voltage');
+  if (!named && !coded && !(placed && (volts || ideas.has('catalyst')))) return null;
+  if (NEVER.some((idea) => ideas.has(idea)))
+    return named ? otherGuess(column.unit, 'name says it is not the sensor’s signal') : null;
+  const kind = kindOf(column, ideas, b);
+  if (kind === null)
+    return named
+      ? otherGuess(
+          column.unit,
+          `name says oxygen sensor, ${rangeWords(b)} fit neither a voltage nor an air ratio`,
+          false,
+        )
+      : null;
+  const sensor = place.sensor ?? (ideas.has('front') ? 1 : ideas.has('rear') ? 2 : null);
+  const clash =
+    place.sensor !== null && ((place.sensor === 1 && ideas.has('rear')) || (place.sensor > 1 && ideas.has('front')));
+  const role: Role = kind.lambda ? 'upstreamLambda' : sensor !== null && sensor > 1 ? 'downstreamO2' : 'upstreamO2';
+  if (kind.lambda && sensor !== null && sensor > 1) return otherGuess(column.unit, 'an air ratio behind the converter');
+  return {
+    role,
+    bank: place.bank ?? 1,
+    sensor,
+    unit: kind.unit,
+    unitGuessed: column.unit === null && kind.guessed,
+    score: 1 + (place.bank !== null ? 0.1 : 0) + (sensor !== null ? 0.1 : 0) + (unit === null ? 0 : 0.1),
+    certain: sensor !== null && !clash,
+    because: `name says ${kind.lambda ? 'air ratio' : 'oxygen sensor'}${sensor === null ? ' but not which' : ''}, ${rangeWords(b)}`,
+  };
+}
+
+interface SignalKind {
+  readonly lambda: boolean;
+  readonly unit: string;
+  readonly guessed: boolean;
+}
+
+/** Voltage or air ratio, and in which unit; null where unit and values allow neither. */
+function kindOf(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour): SignalKind | null {
+  const unit = column.unit === null ? null : findUnit(column.unit);
+  if (unit?.quantity === 'voltage') return { lambda: false, unit: column.unit ?? 'V', guessed: false };
+  if (unit?.quantity === 'airRatio') return lambdaUnit(column, ideas, b);
+  if (unit !== null && unit.quantity !== 'count') return null;
+  if (ideas.has('current')) return null;
+  if (ideas.has('voltage') || !ideas.has('lambda')) {
+    if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: !ideas.has('voltage') };
+    if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true };
+    if (ideas.has('voltage')) return { lambda: false, unit: 'V', guessed: true };
+  }
+  if (looksLikeLambda(b)) return { lambda: true, unit: 'λ', guessed: false };
+  if (looksLikeAirFuelRatio(b)) return { lambda: true, unit: 'AFR', guessed: true };
+  if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: true };
+  if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true };
+  return b.finite === 0 ? { lambda: ideas.has('lambda'), unit: ideas.has('lambda') ? 'λ' : 'V', guessed: true } : null;
+}
+
+/** A unit of lambda beside values of an air-fuel ratio is taken for what the values are, and the other way round. */
+function lambdaUnit(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour): SignalKind {
+  const given = column.unit ?? 'λ';
+  const ratio = findUnit(given)?.symbol === 'AFR';
+  if (b.finite === 0) return { lambda: true, unit: given, guessed: false };
+  if (ratio && !looksLikeAirFuelRatio(b) && looksLikeLambda(b)) return { lambda: true, unit: 'λ', guessed: true };
+  if (!ratio && looksLikeAirFuelRatio(b)) return { lambda: true, unit: 'AFR', guessed: true };
+  if (ideas.has('voltage') && looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: true };
+  return { lambda: true, unit: given, guessed: false };
+}
+
+function rangeWords(b: Behaviour): string {
+  if (b.finite === 0) return 'no values';
+  return `values from ${Number(b.min.toPrecision(4))} to ${Number(b.max.toPrecision(4))}`;
+}

@@ -1,0 +1,13 @@
+import type { TimeBase } from '../capture/timeBase.ts';
+
+/** A channel as it stands in the file: values in the file's unit, nothing decided about its role. */
+export interface RawChannel {
+  /** Column of the file, or place in the list of names of a long file; index of the choice of columns. */
+  readonly index: number;
+  readonly name: string;
+  readonly unit: string | null;
+  readonly time: TimeBase;
+  readonly values: Float32Array | Float64Array;
+  /** Digits after the decimal sign by which 4-byte values are restored exactly; -1 for 8-byte values. */
+  readonly decimals: number;
+}

@@ -1,0 +1,128 @@
+// Decides how the rows are arranged (one row a moment, one row a value, a time for every channel) and where the times
+// come from.
+
+import { findUnit } from '../../units/findUnit.ts';
+import { conceptsIn, plainWords } from '../naming/concepts.ts';
+import { numberTimeOf } from '../time/numberTime.ts';
+import type { TimePlan } from '../time/timePlan.ts';
+import { rateInPreamble } from './rateInPreamble.ts';
+import type { TextColumn, TextHead } from './textPlan.ts';
+
+/** Rate that is assumed where neither the file nor the person gives one, 1/s; the person is asked. */
+export const ASSUMED_RATE_HZ = 10;
+
+/** What a person decided about the times. */
+export interface TimeChoice {
+  readonly timeColumn: number | null;
+  readonly rateHz: number | null;
+}
+
+/** Where the times of a file of one row a moment come from. */
+export function findTime(head: TextHead, choice: TimeChoice | null): TimePlan {
+  if (choice?.rateHz != null && choice.timeColumn === null) {
+    return { kind: 'rate', rateHz: choice.rateHz, from: 'person', words: `${choice.rateHz} rows a second` };
+  }
+  const chosen = choice?.timeColumn == null ? undefined : head.columns[choice.timeColumn];
+  const column = chosen ?? bestTimeColumn(head.columns);
+  if (column !== null && column !== undefined) return planOf(column, head.columns, chosen !== undefined);
+  const rate = rateInPreamble(head.preamble);
+  if (rate !== null) return { kind: 'rate', rateHz: rate, from: 'file', words: `${rate} rows a second` };
+  return { kind: 'rate', rateHz: ASSUMED_RATE_HZ, from: 'assumed', words: 'no times' };
+}
+
+/** The plan for reading one column as times. */
+export function planOf(column: TextColumn, columns: readonly TextColumn[], chosen: boolean): TimePlan {
+  const { timeForm, numbers } = column.sample;
+  if (timeForm === null) {
+    const number = numberTimeOf(column.name, column.unit, numbers);
+    const unnamed = !chosen && !isNamedTime(column) && !number.epoch;
+    return {
+      kind: 'number',
+      column: column.index,
+      ...number,
+      guess: number.guess ?? (unnamed ? 'name says nothing of time' : null),
+    };
+  }
+  if (timeForm.kind === 'clock') {
+    const date = columns.find((other) => other.index !== column.index && other.sample.timeForm?.kind === 'date');
+    if (date?.sample.timeForm != null) {
+      const dateForm = date.sample.timeForm;
+      return {
+        kind: 'dateAndClock',
+        column: column.index,
+        dateColumn: date.index,
+        form: timeForm,
+        dateForm,
+        words: 'date and time in two columns',
+      };
+    }
+  }
+  return { kind: 'text', column: column.index, form: timeForm, words: timeForm.words };
+}
+
+/** Columns that hold times, in the order of the file. */
+export function timeColumns(columns: readonly TextColumn[]): TextColumn[] {
+  return columns.filter((column) => isTextTime(column) || (isNamedTime(column) && rises(column.sample.numbers)));
+}
+
+function bestTimeColumn(columns: readonly TextColumn[]): TextColumn | null {
+  const found = timeColumns(columns);
+  // Of several, the one that tells the most rows apart; the first of equals.
+  let best: TextColumn | null = null;
+  for (const column of found) if (best === null || fineness(column) > fineness(best) * 1.2) best = column;
+  return best ?? risingFirstColumn(columns);
+}
+
+/** Share of rows with a time of their own. */
+function fineness({ sample }: TextColumn): number {
+  return new Set(sample.cells).size / Math.max(1, sample.cells.length);
+}
+
+function isTextTime({ sample }: TextColumn): boolean {
+  return sample.timeForm !== null && sample.timeForm.kind !== 'date';
+}
+
+function isNamedTime(column: TextColumn): boolean {
+  const quantity = column.unit === null ? null : (findUnit(column.unit)?.quantity ?? null);
+  if (quantity !== null && quantity !== 'time' && quantity !== 'count') return false;
+  const ideas = conceptsIn(plainWords(column.heading));
+  if (ideas.has('notTime') || ideas.has('oxygenSensor')) return false;
+  return ideas.has('time') || quantity === 'time';
+}
+
+/** A first column that only rises, and by steps of one kind, without a name that says otherwise. */
+function risingFirstColumn(columns: readonly TextColumn[]): TextColumn | null {
+  const first = columns[0];
+  if (first === undefined || columns.length < 2 || (first.unit !== null && findUnit(first.unit)?.quantity !== 'time'))
+    return null;
+  const { numbers } = first.sample;
+  const plain = plainWords(first.heading);
+  if (conceptsIn(plain).size > 0 && !conceptsIn(plain).has('time')) return null;
+  // A bare count of rows says nothing about time.
+  if (
+    /(?:^| )(?:index|idx|no|nr|nummer|number|sample|samples|row|zeile|count|n|num|record|id|ligne|fila|muestra)(?: |$)/.test(
+      plain,
+    )
+  )
+    return null;
+  const steps = numbers.slice(1).map((value, i) => value - (numbers[i] ?? 0));
+  if (steps.length < 3 || steps.some((step) => !(step > 0))) return null;
+  const wholeSteps = steps.every((step) => step === 1);
+  const sorted = [...steps].sort((a, b) => a - b);
+  const median = sorted[sorted.length >> 1] ?? 0;
+  return !wholeSteps && (sorted[sorted.length - 1] ?? 0) < median * 50 ? first : null;
+}
+
+/** Rises for the most part: rows may be out of order, and recordings may start again. */
+function rises(numbers: readonly number[]): boolean {
+  const finite = numbers.filter((value) => !Number.isNaN(value));
+  if (finite.length < 2) return finite.length === 1;
+  let up = 0;
+  let down = 0;
+  for (let i = 1; i < finite.length; i++) {
+    const step = (finite[i] ?? 0) - (finite[i - 1] ?? 0);
+    if (step > 0) up++;
+    else if (step < 0) down++;
+  }
+  return up > down * 4 || down > up * 4;
+}

@@ -1,0 +1,96 @@
+import type { RowScanner } from './scanRows.ts';
+
+const LF = 10;
+const CR = 13;
+/** A row longer than this is no row; the open quote or the missing line end is given up. */
+const LONGEST_ROW = 4 * 1024 * 1024;
+
+/**
+ * Gives a scanner whole rows out of chunks of any size. Chunks are read where they lie; only the row that is broken by
+ * the end of a chunk is copied.
+ */
+export class RowFeeder {
+  private readonly scanner: RowScanner;
+  private readonly endByte: number;
+  private rest = new Uint8Array(0);
+  /** Whether the file ended without a line end; the last row is then read as if it had one. */
+  openEnd = false;
+
+  /** `onlyCr` where lines end in CR alone. */
+  constructor(scanner: RowScanner, onlyCr: boolean) {
+    this.scanner = scanner;
+    this.endByte = onlyCr ? CR : LF;
+  }
+
+  feed(chunk: Uint8Array): void {
+    if (this.rest.length === 0) {
+      this.scanOwn(chunk);
+      return;
+    }
+    const first = chunk.indexOf(this.endByte);
+    if (first < 0 || (this.endByte === CR && first === chunk.length - 1)) {
+      this.rest = joined(this.rest, chunk, chunk.length);
+      if (this.rest.length > LONGEST_ROW) this.giveUp();
+      return;
+    }
+    const bridge = joined(this.rest, chunk, first + 1);
+    const read = this.scanner.scan(bridge, 0, bridge.length);
+    if (read < bridge.length) {
+      // A quoted cell is still open: try again with more.
+      this.rest = joined(bridge.subarray(read), chunk.subarray(first + 1), chunk.length - first - 1);
+      this.rescan();
+      return;
+    }
+    this.rest = EMPTY;
+    this.scanOwn(chunk.subarray(first + 1));
+  }
+
+  /** The file has ended. */
+  finish(): void {
+    if (this.rest.length > 0) {
+      const last = this.rest[this.rest.length - 1];
+      this.openEnd = last !== LF && last !== CR;
+      this.giveUp();
+    }
+    this.scanner.finish();
+  }
+
+  private scanOwn(bytes: Uint8Array): void {
+    let end = bytes.lastIndexOf(this.endByte);
+    // A CR at the very end may be half of CR LF.
+    if (this.endByte === CR && end === bytes.length - 1) end = bytes.lastIndexOf(CR, end - 1);
+    const read = end < 0 ? 0 : this.scanner.scan(bytes, 0, end + 1);
+    this.rest = read < bytes.length ? bytes.slice(read) : EMPTY;
+    if (this.rest.length > LONGEST_ROW) this.giveUp();
+  }
+
+  private rescan(): void {
+    const bytes = this.rest;
+    this.rest = EMPTY;
+    this.scanOwn(bytes);
+  }
+
+  /** Reads what is left as rows, whatever is open in it: line end added, quotes taken as they are. */
+  private giveUp(): void {
+    let bytes = joined(this.rest, LINE_END, 1);
+    this.rest = EMPTY;
+    while (bytes.length > 0) {
+      const read = this.scanner.scan(bytes, 0, bytes.length);
+      if (read >= bytes.length) return;
+      bytes = bytes.slice(read);
+      const quote = bytes.indexOf(34);
+      if (quote < 0) return;
+      bytes[quote] = 32;
+    }
+  }
+}
+
+const EMPTY = new Uint8Array(0);
+const LINE_END = Uint8Array.of(LF);
+
+function joined(first: Uint8Array, second: Uint8Array, length: number): Uint8Array<ArrayBuffer> {
+  const both = new Uint8Array(first.length + length);
+  both.set(first);
+  both.set(second.subarray(0, length), first.length);
+  return both;
+}

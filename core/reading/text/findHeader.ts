@@ -1,0 +1,110 @@
+import { findUnit } from '../../units/findUnit.ts';
+import type { DialectFound } from './dialect.ts';
+
+/** Where the header stands and what it says. Rows are indices into the rows of the head. */
+export interface HeaderFound {
+  /** One name a column; "" where the header has none. */
+  readonly names: readonly string[];
+  /** Unit from a row of units, or null; one entry a column. */
+  readonly units: readonly (string | null)[];
+  readonly nameRows: readonly number[];
+  readonly unitRow: number | null;
+  /** First row of data. */
+  readonly dataRow: number;
+}
+
+const MOST_ROWS_ABOVE = 6;
+
+/** Finds header, units and the first row of data. null where the head has no row of data. */
+export function findHeader(found: DialectFound): HeaderFound | null {
+  const { rows, width } = found;
+  const dataRow = firstDataRow(found);
+  if (dataRow < 0) return null;
+  const above: number[] = [];
+  for (let i = dataRow - 1; i >= 0 && i >= dataRow - MOST_ROWS_ABOVE; i--) {
+    const row = rows[i] ?? [];
+    if (isBlank(row)) continue;
+    if (!couldBeHeader(row, width)) break;
+    above.push(i);
+  }
+  const unitRow = above.findIndex((i) => isUnitRow(rows[i] ?? []));
+  const unitIndex = unitRow >= 0 && unitRow <= 2 && above.length > 1 ? (above[unitRow] ?? null) : null;
+  const nameRows = chooseNameRows(
+    above.filter((i) => i !== unitIndex),
+    found,
+  );
+  const names = joinNames(
+    nameRows.map((i) => rows[i] ?? []),
+    width,
+  );
+  const units = Array.from({ length: names.length }, (_, column) => {
+    const cell = unitIndex === null ? '' : (rows[unitIndex]?.[column] ?? '').trim();
+    return cell === '' ? null : cell;
+  });
+  return { names, units, nameRows, unitRow: unitIndex, dataRow };
+}
+
+/** The first row of data that is followed by more of them, or the only one. */
+function firstDataRow({ isData }: DialectFound): number {
+  for (let i = 0; i < isData.length; i++) {
+    if (!isData[i]) continue;
+    const next = isData.slice(i + 1, i + 5);
+    if (next.length === 0 || next.filter(Boolean).length * 2 >= next.length) return i;
+  }
+  return isData.indexOf(true);
+}
+
+function isBlank(row: readonly string[]): boolean {
+  return row.every((cell) => cell.trim() === '');
+}
+
+/** A header has about as many cells as the data, and most of them are words. */
+function couldBeHeader(row: readonly string[], width: number): boolean {
+  const filled = row.filter((cell) => cell.trim() !== '');
+  if (width >= 2 && (row.length < Math.max(2, width * 0.5) || filled.length < Math.min(2, width * 0.3))) return false;
+  if (row.length > width + 2 && row.length > width * 1.5) return false;
+  return (
+    filled.filter((cell) => !/^[+-]?[\d.,:/ -]+$/.test(cell.trim()) || findUnit(cell) !== null).length * 2 >=
+    filled.length
+  );
+}
+
+/** Most filled cells are units, at least one of them other than a bare count. */
+function isUnitRow(row: readonly string[]): boolean {
+  const filled = row.map((cell) => cell.trim()).filter((cell) => cell !== '');
+  const units = filled.map(findUnit).filter((unit) => unit !== null);
+  const bracketed = filled.filter((cell) => /^[[(].*[\])]$/.test(cell)).length;
+  const real = units.some((unit) => unit.quantity !== 'count');
+  return real && (units.length * 10 >= filled.length * 6 || bracketed === filled.length);
+}
+
+/**
+ * The row right above the data, and the one above that where the lower one does not tell columns apart by itself (names
+ * repeat or are missing) and the upper one is as wide.
+ */
+function chooseNameRows(above: readonly number[], { rows, width }: DialectFound): number[] {
+  const [lower, upper] = above;
+  if (lower === undefined) return [];
+  if (upper === undefined || !repeats(rows[lower] ?? [])) return [lower];
+  return (rows[upper] ?? []).length >= width - 1 ? [upper, lower] : [lower];
+}
+
+function repeats(row: readonly string[]): boolean {
+  const names = row.map((cell) => cell.trim().toLowerCase());
+  const filled = names.filter((name) => name !== '');
+  return new Set(filled).size < filled.length || filled.length < names.length - 1;
+}
+
+/** Names of one row, or of two joined; a blank in the upper row repeats the name to its left, as merged cells do. */
+function joinNames(nameRows: readonly (readonly string[])[], width: number): string[] {
+  const [first, second] = nameRows;
+  const length = Math.max(width, first?.length ?? 0, second?.length ?? 0);
+  let left = '';
+  return Array.from({ length }, (_, column) => {
+    const cell = (first?.[column] ?? '').trim();
+    if (second === undefined) return cell;
+    const below = (second[column] ?? '').trim();
+    if (cell !== '') left = cell;
+    return `${left} ${below}`.trim();
+  });
+}

@@ -1,0 +1,101 @@
+import { findUnit } from '../../units/findUnit.ts';
+import { splitNameAndUnit } from '../naming/splitNameAndUnit.ts';
+import { decodeText } from './decodeText.ts';
+import { type DialectFound, findDialect } from './dialect.ts';
+import { type EncodingFound, firstBrokenUtf8 } from './encoding.ts';
+import { findHeader, type HeaderFound } from './findHeader.ts';
+import { headerKeyOf } from './headerKey.ts';
+import { type ColumnSample, sampleColumns } from './sampleColumns.ts';
+import type { TextColumn, TextHead } from './textPlan.ts';
+
+/** So much of a file is looked at to find its dialect and header. */
+const HEAD_BYTES = 128 * 1024;
+
+/**
+ * Finds dialect, header, units and columns in the first bytes of a text, which must be UTF-8 or one byte a letter.
+ * null where no row of numbers is found.
+ */
+export function readHead(name: string, bytes: Uint8Array, whole: boolean, encoding: EncodingFound): TextHead | null {
+  const { end, onlyCr, mixed } = usableHead(bytes, whole);
+  if (end === 0) return null;
+  const coding = encoding.encoding === 'windows1252' ? 'windows1252' : 'utf8';
+  const start = encoding.mark;
+  const text = decodeText(bytes, start, end, coding);
+  const found = findDialect(text);
+  const header = findHeader(found);
+  if (header === null) return null;
+  const width = Math.max(found.width, header.names.length);
+  const samples = sampleColumns(found, header.dataRow, width);
+  const columns = samples.map((sample, index) => textColumn(header, sample, index));
+  const line = lineOfRow(found, header.dataRow);
+  return {
+    name,
+    encoding: coding,
+    encodingGuessed: encoding.guessed || (coding === 'utf8' && firstBrokenUtf8(bytes) >= 0),
+    found,
+    header,
+    headerKey: headerKeyOf(columns.map(({ heading }) => heading)),
+    columns,
+    preamble: preambleOf(found, header),
+    dataByte: byteOfLine(bytes, start, line),
+    dataLine: line + 1,
+    onlyCr,
+    mixedLineEnds: mixed,
+  };
+}
+
+/** Where the head ends behind a line end, and which line ends it has. */
+function usableHead(bytes: Uint8Array, whole: boolean): { end: number; onlyCr: boolean; mixed: boolean } {
+  const limit = Math.min(bytes.length, HEAD_BYTES);
+  let crLf = 0;
+  let cr = 0;
+  let lf = 0;
+  for (let i = 0; i < limit; i++) {
+    if (bytes[i] === 13) {
+      if (bytes[i + 1] === 10) {
+        crLf++;
+        i++;
+      } else cr++;
+    } else if (bytes[i] === 10) lf++;
+  }
+  const onlyCr = lf + crLf === 0 && cr > 0;
+  const kinds = [crLf, cr, lf].filter((count) => count > 0).length;
+  const last = bytes.subarray(0, limit).lastIndexOf(onlyCr ? 13 : 10) + 1;
+  return { end: whole && bytes.length <= HEAD_BYTES ? bytes.length : last, onlyCr, mixed: kinds > 1 };
+}
+
+function textColumn(header: HeaderFound, sample: ColumnSample, index: number): TextColumn {
+  const heading = header.names[index] ?? '';
+  const parted = splitNameAndUnit(heading);
+  const rowUnit = header.units[index] ?? null;
+  const fromRow =
+    rowUnit === null || /^[[(]?\s*-*\s*[\])]?$/.test(rowUnit) ? null : rowUnit.replace(/^[[(]\s*|\s*[\])]$/g, '');
+  const unit = fromRow ?? parted.unit ?? sample.cellUnit;
+  const name = fromRow !== null && parted.unit !== null && findUnit(fromRow) === null ? heading : parted.name;
+  return { index, name: name === '' ? `Column ${index + 1}` : name, unit, heading, sample };
+}
+
+function preambleOf({ rows, dialect }: DialectFound, header: HeaderFound): string[] {
+  const end = Math.min(header.dataRow, ...header.nameRows);
+  return rows.slice(0, end).map((row) => row.join(dialect.delimiter));
+}
+
+/** Number of lines before a row, lines inside quoted cells counted. */
+function lineOfRow({ rows, dialect }: DialectFound, row: number): number {
+  if (dialect.delimiter === ' ') return row;
+  let lines = row;
+  for (const cells of rows.slice(0, row)) {
+    for (const cell of cells) if (/[\r\n]/.test(cell)) lines += cell.match(/\r\n|\n|\r/g)?.length ?? 0;
+  }
+  return lines;
+}
+
+/** Byte at which line `line` begins, counted from 0. */
+function byteOfLine(bytes: Uint8Array, start: number, line: number): number {
+  let pos = start;
+  for (let left = line; left > 0 && pos < bytes.length; pos++) {
+    if (bytes[pos] === 10) left--;
+    else if (bytes[pos] === 13 && bytes[pos + 1] !== 10) left--;
+  }
+  return pos;
+}

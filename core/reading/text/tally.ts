@@ -1,0 +1,39 @@
+// What happened to rows and cells while a text was read, counted so that it can be told in a few sentences.
+
+/** An event that may happen many times: how often, where first, and what stood there. */
+export interface Tally {
+  count: number;
+  line: number;
+  sample: string;
+}
+
+export class TextTally {
+  /** Rows that hold no time or no number, by what they look like. */
+  readonly skipped: Tally = newTally();
+  readonly headers: Tally = newTally();
+  readonly short: Tally = newTally();
+  readonly long: Tally = newTally();
+  /** Cells that are neither number nor a word for "no value"; one tally a column. */
+  readonly unreadable = new Map<number, Tally>();
+  /** Words for "no value", counted over all columns. */
+  readonly missing: Tally = newTally();
+
+  unreadableCell(column: number, line: number, sample: string): void {
+    const tally = this.unreadable.get(column) ?? newTally();
+    this.unreadable.set(column, tally);
+    add(tally, line, sample);
+  }
+}
+
+/** Counts one more; the first one is the sample. */
+export function add(tally: Tally, line: number, sample: string): void {
+  if (tally.count === 0) {
+    tally.line = line;
+    tally.sample = sample.length > 40 ? `${sample.slice(0, 39)}…` : sample;
+  }
+  tally.count++;
+}
+
+function newTally(): Tally {
+  return { count: 0, line: 0, sample: '' };
+}

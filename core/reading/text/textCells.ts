@@ -1,0 +1,170 @@
+import Papa from 'papaparse';
+import type { TimeForm } from '../timeForms/timeForm.ts';
+import { splitValueUnit } from './cellKind.ts';
+import { decodeText } from './decodeText.ts';
+import type { Dialect } from './dialect.ts';
+import type { Encoding } from './encoding.ts';
+import { isMissingWord } from './missingWords.ts';
+import { decimalsOf, parseNumber } from './parseNumber.ts';
+import { type DifficultRow, NUMBER, type OddCells, SKIP } from './scanRows.ts';
+import { statusCode } from './statusWords.ts';
+import { add, type TextTally } from './tally.ts';
+
+/** How the cells of a TEXT column become numbers. */
+export type TextReader =
+  | { readonly kind: 'time'; readonly form: TimeForm }
+  | { readonly kind: 'status' }
+  | { readonly kind: 'name'; codeOf(text: string): number };
+
+/** What the slow path needs to know. */
+export interface CellPlan {
+  readonly dialect: Dialect;
+  readonly encoding: Encoding;
+  readonly kinds: Uint8Array;
+  readonly readers: readonly (TextReader | null)[];
+  readonly headings: readonly string[];
+  /** Columns of which at least one must hold a value for the row to be kept. */
+  readonly needed: readonly number[];
+  sawDecimals(decimals: number): void;
+  flush(stage: Float64Array, rows: number, decimals: number): void;
+}
+
+/** Everything that the row loop does not know: words, quotes, long numbers, times, rows that are no rows. */
+export class TextCells implements OddCells {
+  private readonly plan: CellPlan;
+  private readonly tally: TextTally;
+
+  constructor(plan: CellPlan, tally: TextTally) {
+    this.plan = plan;
+    this.tally = tally;
+  }
+
+  odd(column: number, bytes: Uint8Array, start: number, end: number, line: number): number {
+    return this.numberIn(column, unquoted(decodeText(bytes, start, end, this.plan.encoding)), line);
+  }
+
+  text(column: number, bytes: Uint8Array, start: number, end: number, line: number): number {
+    return this.textIn(column, unquoted(decodeText(bytes, start, end, this.plan.encoding)), line);
+  }
+
+  keeps(
+    stage: Float64Array,
+    at: number,
+    cells: number,
+    bytes: Uint8Array,
+    start: number,
+    end: number,
+    line: number,
+  ): boolean {
+    const { needed, kinds, encoding } = this.plan;
+    const missing = needed.some((column) => Number.isNaN(stage[at + column]));
+    if (!missing && this.hasValue(stage, at)) {
+      if (cells < kinds.length) add(this.tally.short, line, '');
+      else if (cells > kinds.length) add(this.tally.long, line, '');
+      return true;
+    }
+    const text = decodeText(bytes, start, Math.min(end, start + 400), encoding);
+    add(this.isHeader(text) ? this.tally.headers : this.tally.skipped, line, text);
+    return false;
+  }
+
+  difficult(stage: Float64Array, at: number, bytes: Uint8Array, start: number, to: number, line: number): DifficultRow {
+    const { dialect, encoding, kinds } = this.plan;
+    const end = endOfQuotedRow(bytes, start, to, dialect.delimiter.charCodeAt(0));
+    if (end < 0) return { next: -1, kept: false, lines: 0 };
+    const text = decodeText(bytes, start, end, encoding);
+    const parsed = Papa.parse<string[]>(text, { delimiter: dialect.delimiter, newline: '\n' });
+    const row = parsed.data[0] ?? [];
+    for (let column = 0; column < kinds.length; column++) {
+      const cell = row[column] ?? '';
+      const kind = kinds[column];
+      stage[at + column] =
+        kind === SKIP || cell.trim() === ''
+          ? Number.NaN
+          : kind === NUMBER
+            ? this.numberIn(column, cell, line)
+            : this.textIn(column, cell, line);
+    }
+    const next = end + (bytes[end] === 13 && bytes[end + 1] === 10 ? 2 : 1);
+    const lines = 1 + (text.match(/\r\n|\n|\r/g)?.length ?? 0);
+    return { next, kept: this.keeps(stage, at, row.length, bytes, start, end, line), lines };
+  }
+
+  flush(stage: Float64Array, rows: number, decimals: number): void {
+    this.plan.flush(stage, rows, decimals);
+  }
+
+  private numberIn(column: number, cell: string, line: number): number {
+    const { decimal } = this.plan.dialect;
+    const text = cell.trim();
+    const value = parseNumber(text, decimal);
+    if (!Number.isNaN(value)) {
+      this.plan.sawDecimals(decimalsOf(text));
+      return value;
+    }
+    if (text === '') return value;
+    const withUnit = splitValueUnit(text, decimal);
+    if (withUnit !== null) {
+      this.plan.sawDecimals(decimalsOf(text.replace(/[^\d.,eE+-].*$/, '')));
+      return withUnit.value;
+    }
+    if (isMissingWord(text)) add(this.tally.missing, line, text);
+    else this.tally.unreadableCell(column, line, text);
+    return value;
+  }
+
+  private textIn(column: number, cell: string, line: number): number {
+    const reader = this.plan.readers[column] ?? null;
+    const text = cell.trim();
+    if (reader === null || text === '') return Number.NaN;
+    if (reader.kind === 'name') return reader.codeOf(text);
+    const value = reader.kind === 'time' ? reader.form.parse(text) : statusOf(text, this.plan.dialect.decimal);
+    if (Number.isNaN(value) && !isMissingWord(text)) this.tally.unreadableCell(column, line, text);
+    return value;
+  }
+
+  private hasValue(stage: Float64Array, at: number): boolean {
+    for (let column = 0; column < this.plan.kinds.length; column++) {
+      if (this.plan.kinds[column] !== SKIP && !Number.isNaN(stage[at + column])) return true;
+    }
+    return false;
+  }
+
+  /** A row that repeats the header: most of its cells are headings. */
+  private isHeader(text: string): boolean {
+    const cells = text.split(this.plan.dialect.delimiter).map((cell) => unquoted(cell).trim());
+    const own = new Set(this.plan.headings);
+    return cells.filter((cell) => cell !== '' && own.has(cell)).length * 2 > cells.length;
+  }
+}
+
+function statusOf(text: string, decimal: '.' | ','): number {
+  const number = parseNumber(text, decimal);
+  return Number.isNaN(number) ? statusCode(text) : number;
+}
+
+function unquoted(text: string): string {
+  const cell = text.trim();
+  return cell.length >= 2 && cell.startsWith('"') && cell.endsWith('"')
+    ? cell.slice(1, -1).replaceAll('""', '"')
+    : text;
+}
+
+/** Line end of a row whose quoted cells may hold line ends themselves; -1 where it lies beyond `to`. */
+function endOfQuotedRow(bytes: Uint8Array, start: number, to: number, delimiter: number): number {
+  let open = false;
+  let cellStart = true;
+  for (let pos = start; pos < to; pos++) {
+    const c = bytes[pos];
+    if (open) {
+      if (c !== 34) continue;
+      if (bytes[pos + 1] === 34) pos++;
+      else open = false;
+      continue;
+    }
+    if (c === 10 || c === 13) return pos;
+    if (c === 34 && cellStart) open = true;
+    cellStart = c === delimiter || (cellStart && c === 32);
+  }
+  return -1;
+}

@@ -1,0 +1,52 @@
+import { dayNumber, secondsOf } from './clockParts.ts';
+import type { TimeForm } from './timeForm.ts';
+
+const EXTENDED =
+  /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})(?:[Tt_]|\s+)(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d{1,9}))?)?\s*([Zz]|[+-]\d{2}(?::?\d{2})?)?$/;
+const BASIC = /^(\d{4})(\d{2})(\d{2})[Tt_ ](\d{2})(\d{2})(\d{2})(?:[.,](\d{1,9}))?([Zz]|[+-]\d{2}(?::?\d{2})?)?$/;
+
+/**
+ * A date and a time of day after ISO 8601 and RFC 3339, year first, with a blank instead of the T allowed. With a zone
+ * the value is UTC; without one it is the local time as written, never assumed to be UTC.
+ */
+export const isoInstant: TimeForm = {
+  id: 'isoInstant',
+  words: 'dates with times',
+  kind: 'instant',
+  examples: [
+    ['1985-04-12T23:20:50.52Z', 482196050.52],
+    ['1996-12-19T16:39:57-08:00', 851042397],
+    ['2024-02-29T23:59:59.123+05:30', 1709231399.123],
+    ['2024-02-29 23:59:59,5', 1709251199.5],
+    ['20240229T235959', 1709251199],
+  ],
+  parse(text) {
+    const match = EXTENDED.exec(text) ?? BASIC.exec(text);
+    if (match === null) return Number.NaN;
+    const days = dayNumber(Number(match[1]), Number(match[2]), Number(match[3]));
+    const hours = Number(match[4]);
+    const minutes = Number(match[5]);
+    const seconds = Number(match[6] ?? 0);
+    if (hours > 24 || minutes > 59 || seconds > 60) return Number.NaN;
+    const offset = offsetSeconds(match[8]);
+    return secondsOf(days * 24 + hours, minutes, seconds - offset, match[7] ?? '');
+  },
+  zone(text) {
+    const match = /(?:[Zz]|[+-]\d{2}(?::?\d{2})?)$/.exec(text.trim().slice(10));
+    if (match === null) return null;
+    const zone = match[0].toUpperCase();
+    if (zone === 'Z') return 'Z';
+    const digits = zone.replace(/[^\d]/g, '').padEnd(4, '0');
+    return `${zone[0] ?? '+'}${digits.slice(0, 2)}:${digits.slice(2)}`;
+  },
+};
+
+/** Seconds that a zone is ahead of UTC; NaN for one that cannot be. */
+function offsetSeconds(zone: string | undefined): number {
+  if (zone === undefined || zone === 'Z' || zone === 'z') return 0;
+  const digits = zone.replace(/[^\d]/g, '').padEnd(4, '0');
+  const hours = Number(digits.slice(0, 2));
+  const minutes = Number(digits.slice(2));
+  if (hours > 23 || minutes > 59) return Number.NaN;
+  return (zone.startsWith('-') ? -1 : 1) * (hours * 3600 + minutes * 60);
+}
