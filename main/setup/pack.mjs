@@ -1,6 +1,6 @@
 // Packs the program with electron-builder: for release, or as plain folders for the tests.
 
-import { cp, mkdir, rm } from 'node:fs/promises';
+import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build as bundle } from './build.mjs';
 import { inRoot, PACKED, ROOT } from './places.mjs';
@@ -68,11 +68,10 @@ export async function packForTest(runtime) {
     publish: 'never',
     targets: Platform.current().createTarget(DIR_TARGET),
     config: {
-      extends: 'electron-builder.yml',
+      extends: runtime.kind === 'fallback' ? await configurationForFallback() : 'electron-builder.yml',
       directories: { output: PACKED },
       electronVersion: runtime.version,
       electronDist: runtime.folder,
-      ...(runtime.kind === 'fallback' ? { electronFuses: fusesOfFallback } : {}),
     },
   });
   const shipping = join(PACKED, 'linux-unpacked');
@@ -82,8 +81,15 @@ export async function packForTest(runtime) {
   return { shipping: join(shipping, 'tailtrace'), inspectable: join(inspectable, 'tailtrace') };
 }
 
-/** The old runtime has no such fuse, and setting it fails. @type {Record<string, null>} */
-const fusesOfFallback = { grantFileProtocolExtraPrivileges: null };
+/** The old runtime lacks one fuse, and to set what is not there fails: the same configuration without that line. */
+async function configurationForFallback() {
+  const text = await readFile(inRoot('electron-builder.yml'), 'utf8');
+  const without = text.replace(/^ *grantFileProtocolExtraPrivileges:.*\n/m, '');
+  if (without === text) throw new Error('electron-builder.yml no longer sets grantFileProtocolExtraPrivileges');
+  const place = join(PACKED, 'electron-builder.fallback.yml');
+  await writeFile(place, without);
+  return place;
+}
 
 /** @param {string} executable */
 async function allowInspection(executable) {

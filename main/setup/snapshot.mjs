@@ -40,7 +40,7 @@ export async function takeSnapshot(executable, picture, size, given) {
 }
 
 /** What a desktop-less machine makes Chromium complain about, which has nothing to do with the program. */
-const NOISE = /dbus|gpu|vaapi|gl_|viz_|vulkan|DevTools|xkbcomp|object_proxy|MESA|libEGL/i;
+const NOISE = /bus\.cc|dbus|gpu|vaapi|gl_|viz_|vulkan|--no-sandbox is|DevTools|xkbcomp|object_proxy|MESA|libEGL/i;
 
 /** @param {string} said */
 const withoutNoise = (said) =>
