@@ -1,10 +1,10 @@
+import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
 import { keepFindings as keepFindingsEdit } from '../../core/record/edits/findings.ts';
 import type { KeptFinding } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { probabilityWords } from '../words/numbers.ts';
-import { FINDING_WORDS } from '../words/terms.ts';
 
 /**
  * Writes the findings into the record as they stand, with the version that made them. No step of undo, and no change

@@ -7,5 +7,5 @@ export async function refreshShelf({ shell, shelf }: Program): Promise<void> {
     shell.recent(null),
     shell.sampleDrives(null),
   ]);
-  shelf.setState({ vehicles, recent: recent.captures, samples, known: true });
+  shelf.setState({ vehicles, recent: recent.captures, samples });
 }

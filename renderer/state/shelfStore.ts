@@ -19,13 +19,13 @@ export interface ShelfState {
   readonly vehicles: readonly VehicleEntry[];
   readonly recent: readonly RecentCapture[];
   readonly samples: readonly SampleDrive[];
-  /** False until the shell has answered for the first time. */
-  readonly known: boolean;
+  /** False until the shell has answered and the first document, if any, is open. */
+  readonly begun: boolean;
   readonly damaged: DamagedVehicle | null;
 }
 
 export type ShelfStore = StoreApi<ShelfState>;
 
 export function createShelfStore(): ShelfStore {
-  return createStore<ShelfState>()(() => ({ vehicles: [], recent: [], samples: [], known: false, damaged: null }));
+  return createStore<ShelfState>()(() => ({ vehicles: [], recent: [], samples: [], begun: false, damaged: null }));
 }

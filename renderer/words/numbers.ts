@@ -1,40 +1,31 @@
-// Numbers as people read them: a true minus sign, a space before the unit, a fixed count of digits so that columns
-// line up. A measure's unit '1' is a pure number and is not written.
+// Numbers as people read them on screen. The rules are those of the evidence sheet, with a point as decimal sign.
 
-/** A space that keeps a number and its unit on one line. */
-export const KEPT_SPACE = '\u00a0';
+import { digitsFor, KEPT_SPACE, probabilityWords, showNumber } from '../../core/evidence/words/numbers.ts';
+
+export { KEPT_SPACE, probabilityWords };
 
 /** "0.45", "−3.1", "12 400". `digits` is the count after the decimal sign. */
 export function numberWords(value: number, digits: number): string {
-  const fixed = Math.abs(value).toFixed(digits);
-  const negative = value < 0 && Number(fixed) !== 0;
-  const [whole = '0', part] = fixed.split('.');
-  // Groups of three, none for four digits (22nd CGPM, resolution 10).
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, KEPT_SPACE) : whole;
-  return `${negative ? '−' : ''}${grouped}${part === undefined ? '' : `.${part}`}`;
+  return showNumber(value, digits, '.');
 }
 
-/** "88 °C", "0.45 V"; a pure number stands alone. */
+/** "88 °C", "0.45 V"; a pure number (unit '1') stands alone. */
 export function withUnit(value: number, unit: string, digits: number): string {
   return unit === '1' || unit === '' ? numberWords(value, digits) : `${numberWords(value, digits)}${KEPT_SPACE}${unit}`;
 }
 
-/** "0.00 to 0.06", with the digits of its value. */
-export function intervalWords(interval: readonly [number, number], digits: number): string {
-  return `${numberWords(interval[0], digits)} to ${numberWords(interval[1], digits)}`;
+/** A measured value with as many digits as its interval deserves, and the interval with the same; most `digits`. */
+export function measuredWords(value: number, interval: readonly [number, number] | null, digits: number) {
+  if (interval === null) return { value: numberWords(value, digits), interval: null };
+  const deserved = digitsFor((interval[1] - interval[0]) / 2, digits);
+  const ends = `${numberWords(interval[0], deserved)} to ${numberWords(interval[1], deserved)}`;
+  return { value: numberWords(value, deserved), interval: ends };
 }
 
 /** A signed difference: "+12", "−3.1", "0". */
 export function differenceWords(value: number, digits: number): string {
   const words = numberWords(value, digits);
   return value > 0 && Number(value.toFixed(digits)) !== 0 ? `+${words}` : words;
-}
-
-/** "97 %" of a probability; never 0 or 100, which no evidence gives. */
-export function probabilityWords(probability: number): string {
-  if (probability < 0.01) return `under 1${KEPT_SPACE}%`;
-  if (probability > 0.99) return `over 99${KEPT_SPACE}%`;
-  return `${Math.round(probability * 100)}${KEPT_SPACE}%`;
 }
 
 /** What a person typed as a number, with either decimal sign; null where it is none. Groups of digits are not read. */
@@ -47,10 +38,10 @@ export function typedNumber(typed: string): number | null {
 
 /** "1.4 MB", "820 kB"; powers of ten, as files are sold and sent. */
 export function bytesWords(bytes: number): string {
-  if (bytes < 1000) return `${bytes}${KEPT_SPACE}B`;
-  if (bytes < 1_000_000) return `${numberWords(bytes / 1000, 0)}${KEPT_SPACE}kB`;
-  if (bytes < 1_000_000_000) return `${numberWords(bytes / 1_000_000, 1)}${KEPT_SPACE}MB`;
-  return `${numberWords(bytes / 1_000_000_000, 2)}${KEPT_SPACE}GB`;
+  if (bytes < 1000) return withUnit(bytes, 'B', 0);
+  if (bytes < 1_000_000) return withUnit(bytes / 1000, 'kB', 0);
+  if (bytes < 1_000_000_000) return withUnit(bytes / 1_000_000, 'MB', 1);
+  return withUnit(bytes / 1_000_000_000, 'GB', 2);
 }
 
 /** "1 window", "2 windows": the word with an s, or the plural that is given. */

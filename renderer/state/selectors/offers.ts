@@ -1,6 +1,6 @@
+import { bankWords, WINDOW_KIND_WORDS } from '../../../core/evidence/words/terms.ts';
 import type { RecordWindow, VehicleRecord } from '../../../core/record/schema.ts';
 import type { CaptureWindow, Stretch } from '../../../core/windows/window.ts';
-import { bankWords, WINDOW_KIND_WORDS } from '../../words/terms.ts';
 import type { HeldCapture } from '../captureStore.ts';
 
 /** A window the core offers and nobody has accepted yet. */

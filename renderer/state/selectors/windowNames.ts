@@ -1,6 +1,6 @@
+import { WINDOW_KIND_WORDS } from '../../../core/evidence/words/terms.ts';
 import type { RecordWindow, VehicleRecord } from '../../../core/record/schema.ts';
 import type { WindowKind } from '../../../core/windows/window.ts';
-import { WINDOW_KIND_WORDS } from '../../words/terms.ts';
 
 /** What a window is called: its name, or its kind where the name was emptied. */
 export function windowName(window: Pick<RecordWindow, 'name' | 'kind'>): string {

@@ -1,0 +1,34 @@
+import type { Problem } from '../../core/reading/problem.ts';
+import { setColumnChoice } from '../../core/record/edits/captures.ts';
+import type { ColumnChoice } from '../../core/record/schema.ts';
+import type { Program } from '../program/program.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { holdCapture } from './holdCapture.ts';
+import { readPicked } from './readPicked.ts';
+
+/** Reads a capture again with the person's choice of columns, and remembers the choice for files with the same header. */
+export async function changeColumns(
+  program: Program,
+  captureId: string,
+  choice: ColumnChoice,
+): Promise<Problem | null> {
+  const { captures, record, shell, notices } = program;
+  const held = captures.getState().held[captureId];
+  const capture = recordOf(record.getState())?.captures[captureId];
+  if (held === undefined || capture === undefined) return null;
+  const { name, bytes, sample } = capture;
+  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, choice);
+  if (!outcome.ok) return outcome.problem;
+  const { durationS, rows } = outcome.value.summary;
+  const offered = holdCapture(program, captureId, { ...outcome.value, question: null });
+  record.getState().edit(setColumnChoice(captureId, { columnChoice: choice, durationS, rows }));
+  await offered;
+  await shell.rememberColumnChoice(choice);
+  notices.getState().say(`The columns of ${name} are as you chose; the choice is kept for files with the same header.`);
+  return null;
+}
+
+/** Takes the guess as it is; the person has looked. */
+export function keepGuess(program: Program, captureId: string): void {
+  program.captures.getState().answered(captureId);
+}

@@ -1,0 +1,53 @@
+// Undo and redo change the record alone. What hangs on it, the capture that is shown and the columns it was read with,
+// follows here.
+
+import { sameValue } from '../../core/record/sameValue.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
+import type { Program } from '../program/program.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { capturesInOrder } from '../state/selectors/windowNames.ts';
+import { holdCapture } from './holdCapture.ts';
+import { goToCapture } from './jump.ts';
+import { readPicked } from './readPicked.ts';
+
+/** Begins to watch the record. The returned function stops it. */
+export function keepInStep(program: Program): () => void {
+  const rereading = new Set<string>();
+  return program.record.subscribe((now, before) => {
+    const record = recordOf(now);
+    if (record === null || record.captures === recordOf(before)?.captures) return;
+    showOneOf(program, record);
+    for (const captureId of otherColumns(program, record)) {
+      if (rereading.has(captureId)) continue;
+      rereading.add(captureId);
+      void reread(program, captureId).finally(() => rereading.delete(captureId));
+    }
+  });
+}
+
+/** A capture that was taken off is no longer shown; another one is. */
+function showOneOf(program: Program, record: VehicleRecord): void {
+  const { captureId } = program.workspace.getState();
+  if (captureId !== null && record.captures[captureId] !== undefined) return;
+  const other = capturesInOrder(record).find((capture) => program.captures.getState().held[capture.id] !== undefined);
+  if (other !== undefined) goToCapture(program, other.id);
+  else if (captureId !== null) program.workspace.getState().showCapture(null);
+}
+
+function otherColumns(program: Program, record: VehicleRecord): string[] {
+  return Object.values(program.captures.getState().held)
+    .filter(({ captureId, choice }) => {
+      const capture = record.captures[captureId];
+      return capture !== undefined && !sameValue(capture.columnChoice, choice);
+    })
+    .map(({ captureId }) => captureId);
+}
+
+async function reread(program: Program, captureId: string): Promise<void> {
+  const held = program.captures.getState().held[captureId];
+  const capture = recordOf(program.record.getState())?.captures[captureId];
+  if (held === undefined || capture === undefined) return;
+  const { name, bytes, sample, columnChoice } = capture;
+  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, columnChoice);
+  if (outcome.ok) await holdCapture(program, captureId, { ...outcome.value, choice: columnChoice });
+}

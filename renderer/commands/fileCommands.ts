@@ -1,0 +1,36 @@
+import { pickCaptures } from '../actions/openCaptures.ts';
+import { printSheet } from '../actions/printSheet.ts';
+import { refreshShelf } from '../actions/refreshShelf.ts';
+import { goToStart } from '../actions/vehicles.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { always, type Command, unless } from './command.ts';
+import { withoutCapture, withoutVehicle } from './reasons.ts';
+
+export const FILE_COMMANDS: readonly Command[] = [
+  always('file.open', (program) => pickCaptures(program)),
+  always('file.openSample', ({ dialogs }) => dialogs.getState().show({ kind: 'samples' })),
+  unless('file.exportSheet', withoutVehicle, ({ dialogs }) => dialogs.getState().show({ kind: 'sheet' })),
+  unless('file.print', withoutVehicle, (program) => printSheet(program)),
+  unless('file.exportPicture', withoutCapture, ({ dialogs }) => dialogs.getState().show({ kind: 'picture' })),
+  unless(
+    'file.exportNotes',
+    (program) => {
+      const notes = Object.keys(recordOf(program.record.getState())?.notes ?? {});
+      return withoutVehicle(program) ?? (notes.length === 0 ? 'This vehicle has no notes yet.' : null);
+    },
+    ({ dialogs }) => dialogs.getState().show({ kind: 'notesTable' }),
+  ),
+  unless('file.save', withoutVehicle, async ({ saver, notices }) => {
+    if (await saver.flush()) notices.getState().say('Everything is saved. It is saved by itself after every change.');
+  }),
+  unless(
+    'file.clearRecent',
+    ({ shelf }) => (shelf.getState().recent.length === 0 ? 'The list of recent captures is empty.' : null),
+    async (program) => {
+      await program.shell.clearRecent(null);
+      await refreshShelf(program);
+    },
+  ),
+  always('file.settings', ({ dialogs }) => dialogs.getState().show({ kind: 'settings' })),
+  unless('file.closeCapture', withoutVehicle, (program) => goToStart(program)),
+];

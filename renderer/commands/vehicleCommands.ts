@@ -1,0 +1,27 @@
+import { archiveVehicle, beginVehicle } from '../actions/vehicles.ts';
+import { always, type Command, unless } from './command.ts';
+import { firstReason, withoutCapture, withoutEditing, withoutVehicle } from './reasons.ts';
+
+export const VEHICLE_COMMANDS: readonly Command[] = [
+  always('vehicle.new', (program) => beginVehicle(program)),
+  always('vehicle.list', ({ dialogs }) => dialogs.getState().show({ kind: 'vehicles' })),
+  unless('vehicle.details', withoutVehicle, ({ dialogs }) => dialogs.getState().show({ kind: 'vehicleDetails' })),
+  unless('vehicle.rename', withoutEditing, ({ dialogs }) =>
+    dialogs.getState().show({ kind: 'vehicleDetails', part: 'name' }),
+  ),
+  unless('vehicle.archive', withoutEditing, (program) => archiveVehicle(program)),
+  unless('vehicle.addReading', withoutEditing, ({ dialogs }) =>
+    dialogs.getState().show({ kind: 'reading', readingId: null }),
+  ),
+  unless('vehicle.addNote', withoutEditing, ({ dialogs }) =>
+    dialogs.getState().show({ kind: 'note', noteId: null, captureId: null, startS: null, endS: null }),
+  ),
+  unless(
+    'vehicle.columns',
+    (program) => firstReason(withoutCapture(program), withoutEditing(program)),
+    ({ dialogs, workspace }) => {
+      const { captureId } = workspace.getState();
+      if (captureId !== null) dialogs.getState().show({ kind: 'columns', captureId });
+    },
+  ),
+];

@@ -1,0 +1,4 @@
+/** What every dialog is given. */
+export interface DialogProps {
+  onClose(): void;
+}

@@ -1,0 +1,36 @@
+import { Check } from 'lucide-react';
+import { useStore } from 'zustand';
+import { bankWords, WINDOW_KIND_WORDS } from '../../core/evidence/words/terms.ts';
+import { acceptOffer, offersOfShown } from '../actions/windows.ts';
+import { useProgram } from '../program/programContext.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { Button } from '../widgets/Button.tsx';
+import { stretchWords } from '../words/times.ts';
+import { ScoreSheet } from './ScoreSheet.tsx';
+
+/** What an offer would say, read before it is accepted. It is no part of the record and of no verdict yet. */
+export function OfferReport() {
+  const program = useProgram();
+  const selected = useStore(program.workspace, (state) => state.selected);
+  const offered = useStore(program.score, (state) => state.offer);
+  useStore(program.record, recordOf);
+  const offer = offersOfShown(program).find((one) => one.id === selected?.id);
+  if (offer === undefined) return <p className="report soft">This offer has been taken.</p>;
+  const { window } = offer;
+  return (
+    <div className="report">
+      <div className="reportHead">
+        <div>
+          <h2>Offer: {WINDOW_KIND_WORDS[window.kind].toLowerCase()}</h2>
+          <p className="soft">
+            {stretchWords(window)}, {bankWords(window.bank)}. It counts once you accept it.
+          </p>
+        </div>
+      </div>
+      <Button look="main" icon={Check} command="window.accept" onPress={() => acceptOffer(program, offer.id)}>
+        Accept as a window
+      </Button>
+      {offered?.id === offer.id && offered.score !== null && <ScoreSheet score={offered.score} />}
+    </div>
+  );
+}

@@ -1,0 +1,38 @@
+import type { Program } from './program.ts';
+
+/**
+ * Marks the page as settled while nothing is under way: the first document is open, no file is being read, everything
+ * is scored, saved and drawn. Tells the shell the first time, for a snapshot.
+ */
+export function watchSettled(program: Program, page: Document, started: Promise<void>): void {
+  const { captures, score, record, shell } = program;
+  let open = false;
+  let told = false;
+  let round = 0;
+
+  const quiet = (): boolean => {
+    const { pending, offer } = score.getState();
+    const looking = offer !== null && offer.score === null;
+    return open && captures.getState().jobs.length === 0 && !pending && !looking && record.getState().save !== 'pending';
+  };
+  const look = (): void => {
+    const mine = ++round;
+    delete page.documentElement.dataset.settled;
+    if (!quiet()) return;
+    // Two frames: what has changed is laid out in the first, its traces are drawn in the second.
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        if (mine !== round) return;
+        page.documentElement.dataset.settled = 'true';
+        if (told) return;
+        told = true;
+        void shell.settled(null);
+      }),
+    );
+  };
+  for (const store of [captures, score, record]) store.subscribe(look);
+  void started.then(() => {
+    open = true;
+    look();
+  });
+}

@@ -1,0 +1,99 @@
+import { Check, Pencil, Trash2 } from 'lucide-react';
+import { useMemo } from 'react';
+import { useStore } from 'zustand';
+import { bankWords, FINDING_WORDS } from '../../core/evidence/words/terms.ts';
+import type { RecordWindow, VehicleRecord } from '../../core/record/schema.ts';
+import { goToOffer, goToWindow } from '../actions/jump.ts';
+import { acceptOffer, deleteWindow } from '../actions/windows.ts';
+import { CommandButton } from '../commands/CommandButton.tsx';
+import { useProgram } from '../program/programContext.ts';
+import { windowScoreOf } from '../state/scoreStore.ts';
+import { type Offer, offerName, openOffers } from '../state/selectors/offers.ts';
+import { windowName, windowsInOrder } from '../state/selectors/windowNames.ts';
+import { Button, IconButton } from '../widgets/Button.tsx';
+import { FindingSign } from '../widgets/Sign.tsx';
+import { stretchWords } from '../words/times.ts';
+import { ListPart, Row } from './Row.tsx';
+
+/** The windows of the vehicle, and the offers of the core for the capture that is shown. */
+export function WindowList({ record }: { readonly record: VehicleRecord }) {
+  const program = useProgram();
+  const captureId = useStore(program.workspace, (state) => state.captureId);
+  const held = useStore(program.captures, (state) => (captureId === null ? undefined : state.held[captureId]));
+  const offers = useMemo(() => openOffers(held, record), [held, record]);
+  const windows = windowsInOrder(record);
+  return (
+    <ListPart
+      title="Windows"
+      empty={windows.length + offers.length === 0 ? 'Drag over the traces to mark a stretch that is judged.' : null}
+    >
+      {windows.map((window) => (
+        <WindowRow key={window.id} window={window} record={record} />
+      ))}
+      {offers.map((offer) => (
+        <OfferRow key={offer.id} offer={offer} />
+      ))}
+      {offers.length > 1 && (
+        <li>
+          <CommandButton id="window.acceptAll" words={`Accept all ${offers.length} offers`} />
+        </li>
+      )}
+    </ListPart>
+  );
+}
+
+function WindowRow({ window, record }: { readonly window: RecordWindow; readonly record: VehicleRecord }) {
+  const program = useProgram();
+  const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'window' && selected.id === window.id);
+  const score = useStore(program.score, (state) => windowScoreOf(state, window.id));
+  const name = windowName(window);
+  const many = Object.keys(record.captures).length > 1;
+  const where = many ? `${record.captures[window.captureId]?.name ?? ''}, ` : '';
+  const bank = window.bank === null ? '' : `, ${bankWords(window.bank)}`;
+  return (
+    <Row
+      chosen={chosen}
+      sign={score === null ? undefined : <FindingSign finding={score.finding} />}
+      first={
+        <>
+          {name}
+          {score !== null && <span className="rowFinding">: {FINDING_WORDS[score.finding].toLowerCase()}</span>}
+        </>
+      }
+      second={`${where}${stretchWords(window)}${bank}`}
+      onChoose={() => goToWindow(program, window.id)}
+    >
+      <IconButton
+        icon={Pencil}
+        label={`Exact times and name of ${name}`}
+        onPress={() => program.dialogs.getState().show({ kind: 'windowTimes', windowId: window.id })}
+      />
+      <IconButton icon={Trash2} label={`Delete ${name}`} onPress={() => deleteWindow(program, window.id)} />
+    </Row>
+  );
+}
+
+function OfferRow({ offer }: { readonly offer: Offer }) {
+  const program = useProgram();
+  const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'offer' && selected.id === offer.id);
+  const { window, id, captureId } = offer;
+  const name = offerName(window);
+  return (
+    <Row
+      chosen={chosen}
+      outlined
+      first={`Offer: ${name}`}
+      second={stretchWords(window)}
+      onChoose={() => goToOffer(program, id, captureId, window)}
+    >
+      <Button
+        look="quiet"
+        icon={Check}
+        label={`Accept ${name}, ${stretchWords(window)}`}
+        onPress={() => acceptOffer(program, id)}
+      >
+        Accept
+      </Button>
+    </Row>
+  );
+}

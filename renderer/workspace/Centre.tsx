@@ -1,0 +1,63 @@
+import { useStore } from 'zustand';
+import { locateCapture } from '../actions/findCaptures.ts';
+import { ComparePage } from '../compare/ComparePage.tsx';
+import { useProgram } from '../program/programContext.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { Button } from '../widgets/Button.tsx';
+import { CommandButton } from '../commands/CommandButton.tsx';
+import { OpeningJobs } from './OpeningJobs.tsx';
+import { ToolRow } from './ToolRow.tsx';
+import { Traces } from './Traces.tsx';
+import { ValuesTable } from './ValuesTable.tsx';
+
+/** The page: the traces of the shown capture, or two windows over each other. */
+export function Centre() {
+  const program = useProgram();
+  const captureId = useStore(program.workspace, (state) => state.captureId);
+  const compare = useStore(program.workspace, (state) => state.compare);
+  const table = useStore(program.workspace, (state) => state.table);
+  const held = useStore(program.captures, (captures) => (captureId === null ? null : captures.held[captureId]));
+  return (
+    <main className="centre" tabIndex={-1}>
+      <OpeningJobs />
+      {compare !== null && <ComparePage compare={compare} />}
+      {compare === null && held != null && (
+        <>
+          <ToolRow />
+          <Traces held={held} />
+          {table && <ValuesTable held={held} />}
+        </>
+      )}
+      {compare === null && held == null && <NothingShown captureId={captureId} />}
+    </main>
+  );
+}
+
+/** What will be here, and the one thing to do next. */
+function NothingShown({ captureId }: { readonly captureId: string | null }) {
+  const program = useProgram();
+  const capture = useStore(program.record, (state) => recordOf(state)?.captures[captureId ?? '']);
+  const missing = useStore(program.captures, (captures) => captures.missing[captureId ?? '']);
+  if (capture !== undefined && missing !== undefined) {
+    return (
+      <div className="nothingShown">
+        <h2>{missing.why === 'changed' ? 'The file is no longer the one that was recorded' : 'The file was not found'}</h2>
+        <p>
+          {capture.name} is not where it was, or its contents have changed. Windows, notes and findings are kept. Say
+          where the original is; it is taken only if its hash is the same.
+        </p>
+        <Button look="main" onPress={() => void locateCapture(program, capture.id)}>
+          Say where it is
+        </Button>
+      </div>
+    );
+  }
+  if (capture !== undefined) return <div className="nothingShown" />;
+  return (
+    <div className="nothingShown">
+      <h2>Traces will be here</h2>
+      <p>Open a capture as the instrument wrote it, or drop it anywhere on this window. It is only read, never changed.</p>
+      <CommandButton id="file.open" look="main" words="Open capture" />
+    </div>
+  );
+}

@@ -1,0 +1,80 @@
+import { Loader, X } from 'lucide-react';
+import { useEffect, useState } from 'react';
+import { useStore } from 'zustand';
+import { useProgram } from '../program/programContext.ts';
+import type { OpeningJob } from '../state/captureStore.ts';
+import { Button } from '../widgets/Button.tsx';
+import { bytesWords, numberWords } from '../words/numbers.ts';
+import { progressStage, timeLeftWords } from './progressStage.ts';
+
+const LOOK_EVERY_MS = 250;
+
+/** Files that are being read: a sign, then a bar with amount, time left and cancel. */
+export function OpeningJobs() {
+  const program = useProgram();
+  const jobs = useStore(program.captures, (captures) => captures.jobs);
+  if (jobs.length === 0) return null;
+  return (
+    <section aria-label="Files being read" className="openingJobs">
+      {jobs.map((job) => (
+        <Job key={job.id} job={job} />
+      ))}
+    </section>
+  );
+}
+
+function Job({ job }: { readonly job: OpeningJob }) {
+  const { clock } = useProgram();
+  const [elapsedMs, setElapsedMs] = useState(0);
+  useEffect(
+    () => clock.after(LOOK_EVERY_MS, () => setElapsedMs(clock.now() - job.startedAt)),
+    [clock, job.startedAt, elapsedMs],
+  );
+  const stage = progressStage(elapsedMs);
+  if (stage === 'nothing') return null;
+  if (stage === 'sign') {
+    return (
+      <p className="readingSign">
+        <Loader size={18} strokeWidth={1.6} aria-hidden="true" /> Reading {job.name}
+      </p>
+    );
+  }
+  return <Bar job={job} timeLeft={stage === 'barWithTime'} elapsedMs={elapsedMs} />;
+}
+
+interface BarProps {
+  readonly job: OpeningJob;
+  readonly timeLeft: boolean;
+  readonly elapsedMs: number;
+}
+
+function Bar({ job, timeLeft, elapsedMs }: BarProps) {
+  const read = job.progress?.bytesRead ?? 0;
+  const total = job.progress?.bytesTotal ?? job.bytes;
+  const share = total > 0 ? Math.min(1, read / total) : 0;
+  const amount = `${bytesWords(read)} of ${bytesWords(total)}, ${numberWords(job.progress?.rows ?? 0, 0)} rows`;
+  const left = timeLeft ? timeLeftWords(elapsedMs, share) : null;
+  const words = left === null ? amount : `${amount}, ${left}`;
+  return (
+    <div className="progress">
+      <div>
+        <p>Reading {job.name}</p>
+        <p className="soft">{words}</p>
+      </div>
+      <Button icon={X} look="outline" label={`Cancel reading ${job.name}`} onPress={job.cancel}>
+        Cancel
+      </Button>
+      <div
+        className="progressBar"
+        role="progressbar"
+        aria-label={`Reading ${job.name}`}
+        aria-valuemin={0}
+        aria-valuemax={100}
+        aria-valuenow={Math.floor(share * 100)}
+        aria-valuetext={words}
+      >
+        <div style={{ width: `${share * 100}%` }} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,21 @@
+import { useStore } from 'zustand';
+import { Centre } from './Centre.tsx';
+import { FindingMargin } from '../finding/FindingMargin.tsx';
+import { useProgram } from '../program/programContext.ts';
+import { TopLine } from './TopLine.tsx';
+import { VehicleMargin } from '../vehicle/VehicleMargin.tsx';
+
+/** Traces in the middle, lists on one side, the finding on the other, and above it all what is known, in words. */
+export function Workspace() {
+  const { workspace } = useProgram();
+  const left = useStore(workspace, (state) => state.leftMargin);
+  const right = useStore(workspace, (state) => state.rightMargin);
+  return (
+    <div className="workspace" data-left={left} data-right={right}>
+      <TopLine />
+      {left && <VehicleMargin />}
+      <Centre />
+      {right && <FindingMargin />}
+    </div>
+  );
+}
