@@ -89,8 +89,12 @@ function blockMarkup(block: Block): Markup {
   }
 }
 
+const IS_HASH = /^[0-9a-f]{64}$/;
+
 function factMarkup(value: Cell): Markup {
-  return element('dd', { class: value.kind === 'none' ? 'none' : null }, escapeText(cellWords(value)));
+  const words = escapeText(cellWords(value));
+  const inside = value.kind === 'text' && IS_HASH.test(value.text) ? element('code', {}, words) : words;
+  return element('dd', { class: value.kind === 'none' ? 'none' : null }, inside);
 }
 
 /** A cell as people read it, with its unit where it carries one. */

@@ -10,6 +10,7 @@ body { margin: 0 auto; padding: 12mm 10mm; max-width: 186mm; font: 11pt/1.45 "Se
 header { border-bottom: 1.5pt solid #111; padding-bottom: 4mm; margin-bottom: 6mm; }
 h1 { font-size: 20pt; line-height: 1.2; margin: 0 0 2mm; font-weight: 600; }
 h2 { font-size: 14pt; line-height: 1.25; margin: 9mm 0 3mm; padding-top: 3mm; border-top: 0.5pt solid #777; font-weight: 600; break-after: avoid; }
+section:first-of-type h2 { border-top: 0; margin-top: 0; padding-top: 0; }
 h3 { font-size: 11.5pt; margin: 5mm 0 1.5mm; font-weight: 600; break-after: avoid; }
 h4 { font-size: 10.5pt; margin: 3mm 0 1mm; font-weight: 600; break-after: avoid; }
 p, ul, dl, table, figure { margin: 0 0 3.5mm; }
@@ -19,9 +20,9 @@ p.small, caption, figcaption, .made { font-size: 9.5pt; color: #333; }
 p.caution { border-left: 3pt solid #111; padding-left: 3mm; font-weight: 600; }
 ul { padding-left: 5mm; max-width: 160mm; }
 li { margin-bottom: 1mm; }
-dl { display: grid; grid-template-columns: minmax(38mm, max-content) 1fr; column-gap: 5mm; }
+dl { display: grid; grid-template-columns: minmax(38mm, max-content) 1fr; border-top: 0.35pt solid #bbb; }
 dt, dd { margin: 0; padding: 0.9mm 0; border-bottom: 0.35pt solid #bbb; }
-dt { color: #333; }
+dt { color: #333; padding-right: 5mm; }
 dd { overflow-wrap: anywhere; white-space: pre-line; }
 table { border-collapse: collapse; width: 100%; font-size: 10pt; }
 caption { text-align: left; padding-bottom: 1.2mm; }
@@ -32,15 +33,20 @@ tbody th { font-weight: 400; }
 td { white-space: pre-line; }
 .number { text-align: right; white-space: nowrap; }
 thead .number { white-space: normal; }
+code { font: 8pt/1.6 "Cascadia Mono", "DejaVu Sans Mono", "Liberation Mono", Menlo, Consolas, monospace; letter-spacing: -0.02em; }
 .state { white-space: nowrap; }
 .none { font-style: italic; color: #444; }
-figure img { width: 100%; height: auto; border: 0.35pt solid #bbb; }
+figure img { width: 100%; height: auto; max-height: 230mm; border: 0.35pt solid #bbb; }
+p + .blank, dl + .blank { margin-top: 2mm; }
+.blank + p { margin-top: 3.5mm; }
 .blank { border-bottom: 0.5pt solid #111; min-height: 9mm; display: flex; align-items: flex-end; font-size: 9.5pt; color: #333; padding-bottom: 0.8mm; }
 footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-size: 9.5pt; color: #333; }
 @media print {
   body { padding: 0; max-width: none; }
   thead { display: table-header-group; }
-  tr, dt, dd, li, figure, .blank { break-inside: avoid; }
+  tr, dt, dd, li, figure, p + .blank, dl + .blank { margin-top: 2mm; }
+.blank + p { margin-top: 3.5mm; }
+.blank { break-inside: avoid; }
   h2, h3, h4, caption { break-after: avoid; }
   section.own-page { break-before: page; }
 }

@@ -1,7 +1,7 @@
 import type { Reading, Temperature } from '../../record/schema.ts';
 import type { ThermalReading } from '../../thermal/thermal.ts';
-import type { Block, Cell, DecimalSign } from '../sheet.ts';
-import { digitsFor, NOT_RECORDED, numberCell, numberOrNone } from '../words/numbers.ts';
+import type { Block, Cell, Column, DecimalSign } from '../sheet.ts';
+import { NOT_RECORDED, numberCell, numberOrNone } from '../words/numbers.ts';
 import {
   celsiusOf,
   differenceIn,
@@ -30,8 +30,15 @@ export const temperatures: SectionMaker = {
           kind: 'table',
           id: 'temperatures',
           caption: 'Converter inlet and outlet, read by hand, and the rise from one to the other',
-          columns: columnsIn(unit),
-          rows: readings.map((reading) => row(reading, read.get(reading.id) ?? null, unit, sign)),
+          columns: riseColumns(unit),
+          rows: readings.map((reading) => riseRow(reading, read.get(reading.id) ?? null, unit, sign)),
+        },
+        {
+          kind: 'table',
+          id: 'temperatures.taken',
+          caption: 'How they were taken',
+          columns: TAKEN_COLUMNS,
+          rows: readings.map((reading) => takenRow(reading, sign)),
         },
         ...(sentences.length === 0 ? [] : [{ kind: 'list', items: sentences } satisfies Block]),
         { kind: 'paragraph', tone: 'small', text: WORTH },
@@ -43,11 +50,12 @@ export const temperatures: SectionMaker = {
 const WORTH =
   'Two spots of different finish can differ in reading by more than any converter heats the gas, and a clean engine gives a converter little to burn. Temperature supports a finding and never makes one.';
 
-function columnsIn(unit: Temperature['unit']) {
+const right = (id: string, words: string, unit: string | null) => ({ id, words, unit, align: 'right' as const });
+const left = (id: string, words: string) => ({ id, words, unit: null, align: 'left' as const });
+
+function riseColumns(unit: Temperature['unit']): Column[] {
   const symbol = TEMPERATURE_SYMBOLS[unit];
   const difference = unit === 'F' ? '°F' : 'K';
-  const right = (id: string, words: string, of: string | null) => ({ id, words, unit: of, align: 'right' as const });
-  const left = (id: string, words: string) => ({ id, words, unit: null, align: 'left' as const });
   return [
     left('where', 'Where'),
     right('inlet', 'Inlet', symbol),
@@ -55,31 +63,42 @@ function columnsIn(unit: Temperature['unit']) {
     right('rise', 'Rise', difference),
     right('low', '95 % from', difference),
     right('high', 'to', difference),
-    left('typed', 'As typed'),
-    right('rpm', 'Engine speed', '1/min'),
-    right('emissivity', 'Emissivity set', '1'),
-    left('takenAt', 'Taken'),
   ];
 }
 
-function row(reading: Reading, read: ThermalReading | null, unit: Temperature['unit'], sign: DecimalSign): Cell[] {
-  const brick = reading.brick === null ? '' : `, converter ${reading.brick}`;
-  const rise = celsiusOf(reading.outlet) - celsiusOf(reading.inlet);
+const TAKEN_COLUMNS: readonly Column[] = [
+  left('where', 'Where'),
+  left('inletTyped', 'Inlet as typed'),
+  left('outletTyped', 'Outlet as typed'),
+  right('rpm', 'Engine speed', '1/min'),
+  right('emissivity', 'Emissivity set', '1'),
+  left('takenAt', 'Taken'),
+];
+
+function placeCell({ bank, brick }: Reading): Cell {
+  return { kind: 'text', text: brick === null ? bankWords(bank) : `${bankWords(bank)}, converter ${brick}` };
+}
+
+function riseRow(reading: Reading, read: ThermalReading | null, unit: Temperature['unit'], sign: DecimalSign): Cell[] {
   const [low, high] = read?.riseInterval ?? [null, null];
-  const digits = low === null || high === null ? 0 : digitsFor((high - low) / 2, 0);
+  const rise = celsiusOf(reading.outlet) - celsiusOf(reading.inlet);
   const difference = (kelvin: number | null) =>
-    kelvin === null ? NOT_RECORDED : numberCell(differenceIn(kelvin, unit), digits, null, sign);
+    kelvin === null ? NOT_RECORDED : numberCell(differenceIn(kelvin, unit), 0, null, sign);
   return [
-    { kind: 'text', text: `${bankWords(reading.bank)}${brick}` },
+    placeCell(reading),
     numberCell(temperatureIn(celsiusOf(reading.inlet), unit), 0, null, sign),
     numberCell(temperatureIn(celsiusOf(reading.outlet), unit), 0, null, sign),
     difference(rise),
     difference(low),
     difference(high),
-    {
-      kind: 'text',
-      text: `${typedTemperature(reading.inlet, reading.inlet.unit, sign)}, ${typedTemperature(reading.outlet, reading.outlet.unit, sign)}`,
-    },
+  ];
+}
+
+function takenRow(reading: Reading, sign: DecimalSign): Cell[] {
+  return [
+    placeCell(reading),
+    { kind: 'text', text: typedTemperature(reading.inlet, sign) },
+    { kind: 'text', text: typedTemperature(reading.outlet, sign) },
     numberOrNone(reading.rpm, 0, null, sign),
     numberOrNone(reading.emissivity, 2, null, sign),
     { kind: 'text', text: instantWords(reading.takenAt) },

@@ -23,12 +23,9 @@ export function differenceIn(kelvin: KelvinDifference, unit: Temperature['unit']
   return unit === 'F' ? kelvin * 1.8 : kelvin;
 }
 
-/** "290 °F (143 °C)": as it was typed, and in the reader's unit where that is another. */
-export function typedTemperature(typed: Temperature, unit: Temperature['unit'], sign: DecimalSign): string {
-  const own = `${showNumber(typed.value, Number.isInteger(typed.value) ? 0 : 1, sign)}${KEPT_SPACE}${TEMPERATURE_SYMBOLS[typed.unit]}`;
-  if (typed.unit === unit) return own;
-  const other = temperatureIn(celsiusOf(typed), unit);
-  return `${own} (${showNumber(other, 0, sign)}${KEPT_SPACE}${TEMPERATURE_SYMBOLS[unit]})`;
+/** "290 °F", "143.3 °C": as it was typed, in the unit it was typed in. */
+export function typedTemperature({ value, unit }: Temperature, sign: DecimalSign): string {
+  return `${showNumber(value, Number.isInteger(value) ? 0 : 1, sign)}${KEPT_SPACE}${TEMPERATURE_SYMBOLS[unit]}`;
 }
 
 /** "61.2 to 121.2 s". */

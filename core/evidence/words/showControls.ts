@@ -3,9 +3,10 @@
 
 /**
  * By their Unicode categories: controls but for line end and tab, formatting characters (marks and isolates of writing
- * direction, joiners and blanks without width, soft hyphen, tags), line and paragraph separators, half surrogate pairs.
+ * direction, joiners and blanks without width, soft hyphen, tags), line and paragraph separators, half surrogate pairs, and
+ * the two that no XML document may hold.
  */
-const UNSEEN = /(?![\n\t])[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/gu;
+const UNSEEN = /(?![\n\t])[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\ufffe\uffff]/gu;
 
 /** The text with every character that is not seen written as "‹U+202E›". Line ends and tabs stay; CR LF becomes LF. */
 export function showControls(text: string): string {
