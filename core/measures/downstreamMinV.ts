@@ -1,5 +1,7 @@
+import { blockInterval } from './blocks.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
+import { rearBlocks } from './sensorBlocks.ts';
 import { rangeOf, rearVoltage } from './sensors.ts';
 
 /** Robust minimum of the rear sensor: its 5th percentile. */
@@ -8,10 +10,13 @@ export const downstreamMinV: Measure = {
   words: 'Lowest, rear',
   unit: 'V',
   digits: 2,
-  needs: 'The rear sensor.',
+  needs: 'The rear sensor. Survives slow instruments.',
   help: 'Together with the highest it tells how far the rear sensor moved.',
   compute(data) {
     const { sensor, why } = rearVoltage(data);
-    return sensor ? measured(this.id, rangeOf(sensor).low) : missing(this.id, why);
+    if (!sensor) return missing(this.id, why);
+    const values = rearBlocks(data)?.all;
+    const interval = values ? blockInterval(data, (times) => values.quantile(times, 0.05)) : null;
+    return measured(this.id, rangeOf(sensor).low, interval);
   },
 };

@@ -1,7 +1,7 @@
 import type { Channel } from '../capture/channel.ts';
 import { remember } from '../signal/remember.ts';
 import { type RobustRange, robustRange } from '../statistics/quantile.ts';
-import type { Hertz } from '../units/quantities.ts';
+import type { Hertz, Share, Volts } from '../units/quantities.ts';
 import type { SensorSeries, WindowData } from './measure.ts';
 
 /** Samples below which a distribution says nothing. */
@@ -34,6 +34,32 @@ function withSamples(sensor: SensorSeries, which: 'front' | 'rear'): Usable {
 
 function refuse(why: string): Usable {
   return { sensor: null, why };
+}
+
+/** Both sensors as voltages, or why not. A front sensor that hardly moves has no swing to compare with. */
+export type BothVoltages =
+  | { readonly front: SensorSeries; readonly rear: SensorSeries; readonly why: null }
+  | { readonly why: string };
+
+/** A front sensor that moves less than this has no swing to compare with. */
+const LEAST_FRONT_SWING_V: Volts = 0.1;
+
+/** Front and rear sensor, ready to be compared. */
+export function bothVoltages(data: WindowData): BothVoltages {
+  const front = frontVoltage(data);
+  if (!front.sensor) return { why: front.why };
+  const rear = rearVoltage(data);
+  if (!rear.sensor) return { why: rear.why };
+  const { low, high } = rangeOf(front.sensor);
+  if (high - low < LEAST_FRONT_SWING_V) return { why: 'The front sensor does not swing in this window.' };
+  return { front: front.sensor, rear: rear.sensor, why: null };
+}
+
+/** Share of a sensor's values above the switch point of 0.45 V (check 4.10). */
+export function richShare({ series }: SensorSeries): Share {
+  let rich = 0;
+  for (const value of series.values) if (value > 0.45) rich++;
+  return rich / series.values.length;
 }
 
 /** How often a channel brings a new value: repeated values are not counted as samples. */

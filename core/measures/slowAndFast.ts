@@ -14,11 +14,19 @@ export const SLOW_SPAN_S: Seconds = 5;
 export interface SlowAndFast {
   readonly slow: RobustRange;
   readonly fast: RobustRange;
+  /** One value a sample: the sliding mean, and what is left without it. */
+  readonly slowValues: Float64Array;
+  readonly fastValues: Float64Array;
 }
 
 /** Slow and fast part of a sensor's trace in its window. */
 export const slowAndFast = remember(({ series }: SensorSeries): SlowAndFast => {
-  const slow = slidingMean(series, SLOW_SPAN_S);
-  const fast = series.values.map((value, i) => value - (slow[i] ?? value));
-  return { slow: robustRange(slow), fast: robustRange(fast) };
+  const slowValues = slidingMean(series, SLOW_SPAN_S);
+  const fastValues = series.values.map((value, i) => value - (slowValues[i] ?? value));
+  return { slow: robustRange(slowValues), fast: robustRange(fastValues), slowValues, fastValues };
 });
+
+/** Height of a range. */
+export function swingOf({ low, high }: RobustRange): number {
+  return high - low;
+}

@@ -1,6 +1,8 @@
+import { blockInterval, sumOver } from './blocks.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
-import { frontVoltage } from './sensors.ts';
+import { frontBlocks } from './sensorBlocks.ts';
+import { frontVoltage, richShare } from './sensors.ts';
 
 /** Share of the front sensor's values above 0.45 V. */
 export const upstreamRichShare: Measure = {
@@ -13,8 +15,8 @@ export const upstreamRichShare: Measure = {
   compute(data) {
     const { sensor, why } = frontVoltage(data);
     if (!sensor) return missing(this.id, why);
-    let rich = 0;
-    for (const value of sensor.series.values) if (value > 0.45) rich++;
-    return measured(this.id, rich / sensor.series.values.length);
+    const blocks = frontBlocks(data);
+    const interval = blocks ? blockInterval(data, (t) => sumOver(t, blocks.rich) / sumOver(t, blocks.count)) : null;
+    return measured(this.id, richShare(sensor), interval);
   },
 };

@@ -1,5 +1,5 @@
 import type { Share } from '../units/quantities.ts';
-import { betaQuantile } from './incompleteBeta.ts';
+import { betaQuantile, incompleteBeta } from './incompleteBeta.ts';
 import { chiSquareQuantile } from './incompleteGamma.ts';
 
 /** Lower and upper limit. */
@@ -30,4 +30,18 @@ export function garwood(count: number, confidence: Share = 0.95): Interval {
 export function ratioOfCounts(first: number, second: number, confidence: Share = 0.95): Interval {
   const [low, high] = clopperPearson(first, first + second, confidence);
   return [low / (1 - low), high >= 1 ? Number.POSITIVE_INFINITY : high / (1 - high)];
+}
+
+/**
+ * Interval for a median from ordered values, by order statistics: the k-th lowest and k-th highest, with k as large as
+ * the binomial with one half allows. Never covers less than promised. Too few values for the confidence give null.
+ */
+export function medianInterval(sorted: ArrayLike<number>, confidence: Share = 0.95): Interval | null {
+  const n = sorted.length;
+  const tail = (1 - confidence) / 2;
+  let k = 0;
+  // P(at most k of n below the median) = 1 - I(1/2; k + 1, n - k).
+  while (k < n / 2 && 1 - incompleteBeta(0.5, k + 1, n - k) <= tail) k++;
+  if (k === 0) return null;
+  return [sorted[k - 1] ?? Number.NaN, sorted[n - k] ?? Number.NaN];
 }
