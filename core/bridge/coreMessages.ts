@@ -44,9 +44,9 @@ export interface VehicleQuestion {
 
 /** Every request with its reply. */
 export interface CoreQuestions {
-  /** `token` is the shell's for a picked file. */
+  /** `token` is the shell's for a picked file. `alwaysAsk` gives the question even where all columns are certain. */
   open: {
-    ask: { readonly token: string; readonly choice: ColumnChoice | null };
+    ask: { readonly token: string; readonly choice: ColumnChoice | null; readonly alwaysAsk?: boolean };
     reply: { readonly summary: CaptureSummary; readonly question: ColumnQuestion | null };
   };
   close: { ask: { readonly key: string }; reply: null };

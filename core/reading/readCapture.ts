@@ -3,7 +3,13 @@
 import type { Capture } from '../capture/capture.ts';
 import type { Bank, Role } from '../capture/roles.ts';
 import type { ColumnChoice } from '../record/schema.ts';
+import { knownOther } from './knownOther.ts';
+import { LAYOUTS } from './layouts/index.ts';
+import type { FileHead, Layout } from './layouts/layout.ts';
+import { peekBytes } from './peekBytes.ts';
 import type { Outcome } from './problem.ts';
+import { REFUSALS, refused } from './refusals.ts';
+import { whyUnreadable } from './whyUnreadable.ts';
 
 /** Where bytes come from. The reader pulls; it never sees a path. Chunks may be of any size, and are not changed. */
 export interface ByteSource {
@@ -18,6 +24,8 @@ export interface ByteSource {
 export interface ReadOptions {
   /** A person's choice of columns, or null to recognise them. Ignored where its headerKey differs. */
   readonly choice: ColumnChoice | null;
+  /** True gives the question about columns even where everything is certain: a person wants to look at them again. */
+  readonly alwaysAsk?: boolean;
   /** Called from time to time, at least every few hundred kilobytes; must be cheap. */
   onProgress?(progress: ReadProgress): void;
   /** Asked between chunks; true stops reading with the outcome `cancelled`. */
@@ -64,10 +72,57 @@ export interface ReadCapture {
   readonly question: ColumnQuestion | null;
 }
 
+/** So many first bytes are looked at to find out what a file is. */
+const HEAD_BYTES = 256 * 1024;
+
 /**
  * Reads one capture. Resolves with the capture, or with a refusal (problem ids include empty, noNumbers, picture,
  * headerOnly, tooManyColumns, unreadable, cancelled). Never rejects for any bytes; rejects only if `source` does.
  */
-export async function readCapture(_source: ByteSource, _options: ReadOptions): Promise<Outcome<ReadCapture>> {
-  throw new Error('not written yet');
+export async function readCapture(source: ByteSource, options: ReadOptions): Promise<Outcome<ReadCapture>> {
+  let bytesRead = 0;
+  const counted = countedChunks(source, (bytes) => {
+    bytesRead += bytes;
+  });
+  const peeked = await peekBytes(counted, HEAD_BYTES);
+  const head: FileHead = { name: source.name, bytes: peeked.bytes, whole: peeked.whole };
+  if (head.bytes.length === 0) return refused(REFUSALS.empty(source.name));
+  if (options.isCancelled?.() === true) return refused(REFUSALS.cancelled(source.name));
+  const layout = surestLayout(head);
+  if (layout === null) return refused(whyUnreadable(head));
+  return layout.read({
+    head,
+    chunks: peeked.all(),
+    bytesTotal: source.bytes,
+    options,
+    goesOn(rows) {
+      options.onProgress?.({ bytesRead, bytesTotal: source.bytes, rows });
+      return options.isCancelled?.() !== true;
+    },
+  });
+}
+
+/** The layout that is surest of a file, the first of equals; null where none fits. */
+function surestLayout(head: FileHead): Layout | null {
+  if (knownOther(head.name, head.bytes) !== null) return null;
+  let surest: Layout | null = null;
+  let most = 0;
+  for (const layout of LAYOUTS) {
+    const sure = layout.sniff(head);
+    if (sure > most) {
+      most = sure;
+      surest = layout;
+    }
+  }
+  return surest;
+}
+
+async function* countedChunks(
+  source: ByteSource,
+  count: (bytes: number) => void,
+): AsyncGenerator<Uint8Array, void, undefined> {
+  for await (const chunk of source.chunks()) {
+    count(chunk.length);
+    yield chunk;
+  }
 }
