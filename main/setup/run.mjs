@@ -15,10 +15,11 @@ import { runCommand, SetupProblem } from './problem.mjs';
  * Bundles `file` and runs it.
  * @param {string} file from the root
  * @param {readonly string[]} given arguments
- * @param {readonly string[]} [nodeFlags]
+ * @param {{ nodeFlags?: readonly string[], under?: (program: string, given: readonly string[]) => { program: string, given: string[] } }} [how]
+ *   `under` wraps the command, as onHiddenScreen does
  * @returns {Promise<number>} its exit status
  */
-export async function runTypeScript(file, given, nodeFlags = []) {
+export async function runTypeScript(file, given, { nodeFlags = [], under } = {}) {
   const entry = resolve(ROOT, file);
   if (!existsSync(entry)) {
     throw new SetupProblem({
@@ -53,11 +54,9 @@ export async function runTypeScript(file, given, nodeFlags = []) {
       });
     });
   for (const warning of result.warnings) process.stderr.write(`${warning.text}\n`);
-  const child = spawn(execPath, ['--enable-source-maps', ...nodeFlags, bundle, ...given], {
-    cwd: ROOT,
-    stdio: 'inherit',
-    env,
-  });
+  const script = ['--enable-source-maps', ...nodeFlags, bundle, ...given];
+  const command = under?.(execPath, script) ?? { program: execPath, given: script };
+  const child = spawn(command.program, command.given, { cwd: ROOT, stdio: 'inherit', env });
   return new Promise((done, failed) => {
     child.on('error', failed);
     child.on('exit', (status, signal) => done(status ?? (signal === 'SIGINT' ? 130 : 1)));

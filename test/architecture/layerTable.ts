@@ -46,7 +46,7 @@ export const LAYERS: readonly Layer[] = [
     purpose: 'the answers of the diagnostic connector, decoded by the published formulas',
     may: ['core/units', 'core/capture'],
   },
-  { folder: 'core/model', purpose: 'what a converter stores: the model and its fit', may: GROUND },
+  { folder: 'core/model', purpose: 'what a converter stores: the model and its fit', may: [...GROUND, 'core/windows'] },
   {
     folder: 'core/windows',
     purpose: 'stretches of a capture that can be judged, and offers of such',
@@ -142,7 +142,7 @@ export const LAYERS: readonly Layer[] = [
     folder: 'main/setup',
     purpose: 'set-up, build, checks and packaging',
     may: ['core/simulation'],
-    packages: ['node', 'electron', 'esbuild', 'electron-builder', '@electron/fuses'],
+    packages: ['node', 'electron', 'esbuild', 'electron-builder', '@electron/fuses', 'playwright'],
   },
   {
     folder: 'main/store',
@@ -202,7 +202,9 @@ export const LAYERS: readonly Layer[] = [
     ['renderer/actions', 'what the person can do, over several stores'],
     ['renderer/commands', 'what each command of core/bridge/commandList.ts does'],
     ['renderer/workspace', 'the page: margins, traces, strip'],
-    ['renderer/panes', 'panels of the margins'],
+    ['renderer/vehicle', 'the vehicle margin: captures, windows, readings, notes'],
+    ['renderer/panes', 'kinds of panes: roles, names, guides, scales'],
+    ['renderer/compare', 'a window of one capture over a window of another'],
     ['renderer/finding', 'the finding margin: verdict, conditions, measures, reasons, next test'],
     ['renderer/dialogs', 'what is asked on a sheet of its own'],
     ['renderer/start', 'the page before the first capture'],
