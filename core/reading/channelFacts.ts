@@ -13,14 +13,16 @@ export function channelFacts(values: Float32Array | Float64Array, time: TimeBase
   const { medianS, jitterS } = intervals(time);
   const medianRateHz = medianS > 0 ? 1 / medianS : 0;
   const held = min === max ? 0 : holdLength(runs);
+  // A 4-byte 0.94 is 0.9399999976158142 as a number; people and reports are shown what the instrument wrote.
+  const clean = (value: number): number => (values instanceof Float32Array ? Number(value.toPrecision(7)) : value);
   return {
     finite,
-    min: finite > 0 ? min : 0,
-    max: finite > 0 ? max : 0,
+    min: finite > 0 ? clean(min) : 0,
+    max: finite > 0 ? clean(max) : 0,
     medianRateHz,
     jitterS,
     renewalRateHz: held === 0 ? 0 : medianRateHz / held,
-    resolution,
+    resolution: Number(clean(resolution).toPrecision(6)),
   };
 }
 

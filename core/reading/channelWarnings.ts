@@ -39,10 +39,10 @@ export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureW
       facts.finite,
     );
   }
-  if (facts.renewalRateHz > 0 && facts.renewalRateHz < facts.medianRateHz * 0.75) {
+  if (role !== 'fuelStatus' && facts.renewalRateHz > 0 && facts.renewalRateHz < facts.medianRateHz * 0.75) {
     say(
       'heldValues',
-      `“${name}” is written ${tidy(facts.medianRateHz)} times a second but renewed only about ${tidy(facts.renewalRateHz)} times; the rows between repeat the last value.`,
+      `“${name}” is written at ${tidy(facts.medianRateHz)} Hz but renewed at only about ${tidy(facts.renewalRateHz)} Hz; the rows between repeat the last value.`,
       facts.finite,
     );
   }

@@ -13,6 +13,7 @@ import { convertValues } from './convertValues.ts';
 import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
 import type { RawChannel } from './rawChannel.ts';
 import { sampleBehaviour } from './sampleBehaviour.ts';
+import { roundTime } from './time/timeBaseOf.ts';
 
 /** What a layout has found. */
 export interface RawCapture {
@@ -126,5 +127,5 @@ function durationOf(channels: readonly Channel[]): number {
     first = Math.min(first, timeAt(time, 0));
     last = Math.max(last, timeAt(time, count - 1));
   }
-  return last > first ? last - first : 0;
+  return last > first ? roundTime(last - first) : 0;
 }

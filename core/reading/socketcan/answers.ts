@@ -1,10 +1,11 @@
+import type { MonitorStatus, Reported, TestResult } from '../../capture/reported.ts';
 import { diagnosticAddress } from '../../diagnostics/canAddress.ts';
 import type { DataValue, SensorPlacement } from '../../diagnostics/dataItem.ts';
 import { dataItems } from '../../diagnostics/dataItems.ts';
 import { MessageAssembler } from '../../diagnostics/isoTp.ts';
-import { type MonitorStatus, monitorStatus } from '../../diagnostics/monitorStatus.ts';
+import { monitorStatus } from '../../diagnostics/monitorStatus.ts';
 import { readData, supportedPids } from '../../diagnostics/readData.ts';
-import { type TestResult, testResultsIn } from '../../diagnostics/testResults.ts';
+import { testResultsIn } from '../../diagnostics/testResults.ts';
 import { CODE_SERVICES, troubleCodesIn } from '../../diagnostics/troubleCode.ts';
 import { vehicleNumberIn } from '../../diagnostics/vehicleNumber.ts';
 import { GrowingColumn } from './growingColumn.ts';
@@ -17,14 +18,6 @@ export interface AnswerColumn {
   readonly sender: string;
   readonly timesS: Float64Array;
   readonly values: Float64Array;
-}
-
-/** What the vehicle said besides measured values. */
-export interface Reported {
-  readonly codes: readonly { readonly code: string; readonly status: 'confirmed' | 'pending' | 'permanent' }[];
-  readonly vehicleNumber: string | null;
-  readonly monitors: MonitorStatus | null;
-  readonly tests: readonly TestResult[];
 }
 
 /** Frames that gave no value, by reason. */

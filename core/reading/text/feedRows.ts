@@ -13,12 +13,15 @@ export class RowFeeder {
   private readonly scanner: RowScanner;
   private readonly endByte: number;
   private rest = new Uint8Array(0);
-  /** Whether the file ended without a line end; the last row is then read as if it had one. */
-  openEnd = false;
+  private readonly lastRow: { openEnd: boolean };
 
-  /** `onlyCr` where lines end in CR alone. */
-  constructor(scanner: RowScanner, onlyCr: boolean) {
+  /**
+   * `onlyCr` where lines end in CR alone. `lastRow` is told when the row that is read next is the last one and has no
+   * line end.
+   */
+  constructor(scanner: RowScanner, onlyCr: boolean, lastRow: { openEnd: boolean }) {
     this.scanner = scanner;
+    this.lastRow = lastRow;
     this.endByte = onlyCr ? CR : LF;
   }
 
@@ -49,7 +52,7 @@ export class RowFeeder {
   finish(): void {
     if (this.rest.length > 0) {
       const last = this.rest[this.rest.length - 1];
-      this.openEnd = last !== LF && last !== CR;
+      this.lastRow.openEnd = last !== LF && last !== CR;
       this.giveUp();
     }
     this.scanner.finish();

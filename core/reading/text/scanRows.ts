@@ -5,6 +5,8 @@
 // Numbers of up to 15 digits are exact whole numbers divided by an exact power of ten, and one division of two exact
 // numbers is rounded correctly; that is the number Number() gives. Longer ones are left to Number() itself.
 
+import { LineMap } from './lineMap.ts';
+
 export const NUMBER = 0;
 export const SKIP = 1;
 export const TEXT = 2;
@@ -59,6 +61,8 @@ export interface ScanPlan {
   readonly decimal: number;
   /** NUMBER, SKIP or TEXT for each column. */
   readonly kinds: Uint8Array;
+  /** A column without which a row is nothing (its time), or -1. */
+  readonly need: number;
   /** Line number of the first row of data, from 1. */
   readonly firstLine: number;
 }
@@ -77,13 +81,16 @@ export class RowScanner {
   private strange = false;
   /** Whether endOddRow kept the row. */
   private kept = true;
-  /** Rows kept so far. */
+  /** Rows handed out so far. */
   rows = 0;
+  /** Told of every place where rows and lines drift apart. */
+  readonly lines: LineMap;
 
   constructor(plan: ScanPlan, cells: OddCells) {
     this.plan = plan;
     this.cells = cells;
     this.line = plan.firstLine;
+    this.lines = new LineMap(plan.firstLine);
     const width = plan.kinds.length;
     this.blockRows = Math.max(64, Math.min(16384, Math.floor(262144 / width)));
     this.stage = new Float64Array(this.blockRows * width);
@@ -99,7 +106,7 @@ export class RowScanner {
    * that could not be read because a quoted cell is still open, or `to`.
    */
   scan(bytes: Uint8Array, from: number, to: number): number {
-    const { delimiter, blanks, decimal, kinds } = this.plan;
+    const { delimiter, blanks, decimal, kinds, need } = this.plan;
     const { stage, blockRows } = this;
     const width = kinds.length;
     let pos = from;
@@ -160,7 +167,7 @@ export class RowScanner {
         }
       }
       let kept = true;
-      if (pos < 0 || column !== width || this.strange) {
+      if (pos < 0 || column !== width || this.strange || (need >= 0 && Number.isNaN(stage[base + need] ?? 0))) {
         pos = this.endOddRow(bytes, rowStart, pos, to, column);
         if (pos < 0) return rowStart;
         kept = this.kept;
@@ -200,6 +207,10 @@ export class RowScanner {
     return end;
   }
 
+  private drift(): void {
+    this.lines.drift(this.rows + this.filled + (this.kept ? 1 : 0), this.line);
+  }
+
   /** Ends a row that is blank, too short, too long, or has odd cells. Returns where the next begins, -1 for not yet. */
   private endOddRow(bytes: Uint8Array, rowStart: number, pos: number, to: number, column: number): number {
     const { cells, stage } = this;
@@ -209,6 +220,7 @@ export class RowScanner {
       const row = cells.difficult(stage, base, bytes, rowStart, to, this.line);
       this.kept = row.kept;
       this.line += row.lines;
+      if (row.next >= 0) this.drift();
       return row.next;
     }
     this.kept = false;
@@ -217,6 +229,7 @@ export class RowScanner {
       this.kept = cells.keeps(stage, base, column, bytes, rowStart, pos, this.line);
     }
     this.line++;
+    if (!this.kept) this.drift();
     return pos + (bytes[pos] === CR && bytes[pos + 1] === LF ? 2 : 1);
   }
 }

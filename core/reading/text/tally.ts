@@ -13,10 +13,16 @@ export class TextTally {
   readonly headers: Tally = newTally();
   readonly short: Tally = newTally();
   readonly long: Tally = newTally();
+  /** The last row had no line end: cut in the middle and dropped, or whole. */
+  readonly cut: Tally = newTally();
+  readonly open: Tally = newTally();
   /** Cells that are neither number nor a word for "no value"; one tally a column. */
   readonly unreadable = new Map<number, Tally>();
   /** Words for "no value", counted over all columns. */
   readonly missing: Tally = newTally();
+
+  /** Set when the row that is read next is the last one and has no line end. */
+  openEnd = false;
 
   unreadableCell(column: number, line: number, sample: string): void {
     const tally = this.unreadable.get(column) ?? newTally();

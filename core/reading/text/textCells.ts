@@ -57,6 +57,10 @@ export class TextCells implements OddCells {
     line: number,
   ): boolean {
     const { needed, kinds, encoding } = this.plan;
+    if (this.tally.openEnd && cells < kinds.length) {
+      add(this.tally.cut, line, decodeText(bytes, start, Math.min(end, start + 400), encoding));
+      return false;
+    }
     const missing = needed.some((column) => Number.isNaN(stage[at + column]));
     if (!missing && this.hasValue(stage, at)) {
       if (cells < kinds.length) add(this.tally.short, line, '');

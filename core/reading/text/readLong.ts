@@ -1,0 +1,162 @@
+// One row a value: a time, a name, a number, perhaps a unit.
+
+import type { TimeBase } from '../../capture/timeBase.ts';
+import type { CaptureWarning } from '../../capture/warnings.ts';
+import type { ColumnChoice } from '../../record/schema.ts';
+import type { LayoutInput } from '../layouts/layout.ts';
+import { splitNameAndUnit } from '../naming/splitNameAndUnit.ts';
+import type { Outcome } from '../problem.ts';
+import type { RawChannel } from '../rawChannel.ts';
+import { REFUSALS, refused } from '../refusals.ts';
+import { mendTimes } from '../time/mendTimes.ts';
+import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
+import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
+import { timeBaseOf } from '../time/timeBaseOf.ts';
+import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
+import { longColumns } from './arrangementOf.ts';
+import { ColumnStore } from './columnStore.ts';
+import type { TableRead } from './readWide.ts';
+import { NUMBER, SKIP, TEXT } from './scanRows.ts';
+import { scanText } from './scanText.ts';
+import type { TextReader } from './textCells.ts';
+import type { TextHead } from './textPlan.ts';
+
+/** More names than this are no channels. */
+const MOST_CHANNELS = 4096;
+
+/** Rows of one channel, gathered until there are enough to be stored. */
+class ChannelRows {
+  private readonly stage = new Float64Array(512);
+  private filled = 0;
+  readonly times = new ColumnStore(true);
+  readonly values = new ColumnStore(false);
+  readonly name: string;
+  unit = -1;
+
+  constructor(name: string) {
+    this.name = name;
+  }
+
+  push(timeS: number, value: number, unit: number, decimals: number): void {
+    if (this.unit < 0) this.unit = unit;
+    this.stage[this.filled] = timeS;
+    this.stage[this.filled + 1] = value;
+    this.filled += 2;
+    if (this.filled === this.stage.length) this.store(decimals);
+  }
+
+  store(decimals: number): void {
+    this.times.take(this.stage, 0, 2, this.filled / 2, decimals);
+    this.values.take(this.stage, 1, 2, this.filled / 2, decimals);
+    this.filled = 0;
+  }
+}
+
+/** Texts to small numbers in the order of their first appearance. */
+class Names {
+  readonly list: string[] = [];
+  private readonly codes = new Map<string, number>();
+
+  codeOf(text: string): number {
+    const known = this.codes.get(text);
+    if (known !== undefined) return known;
+    if (this.list.length >= MOST_CHANNELS) return Number.NaN;
+    this.codes.set(text, this.list.length);
+    return this.list.push(text) - 1;
+  }
+}
+
+export async function readLong(
+  input: LayoutInput,
+  head: TextHead,
+  time: TimePlan,
+  _choice: ColumnChoice | null,
+): Promise<Outcome<TableRead>> {
+  const columns = longColumns(head);
+  if (columns === null) return refused(REFUSALS.noNumbers(input.head.name, 'no names of channels'));
+  const names = new Names();
+  const units = new Names();
+  const rows: ChannelRows[] = [];
+  const timeColumn = timeColumnOf(time);
+  const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : -1;
+  const kinds = new Uint8Array(head.columns.length).fill(SKIP);
+  const readers: (TextReader | null)[] = head.columns.map(() => null);
+  const read = (column: number, reader: TextReader): void => {
+    kinds[column] = TEXT;
+    readers[column] = reader;
+  };
+  kinds[columns.value.index] = NUMBER;
+  read(columns.name.index, { kind: 'name', codeOf: (text) => names.codeOf(text) });
+  if (columns.unit !== null) read(columns.unit.index, { kind: 'name', codeOf: (text) => units.codeOf(text) });
+  if (timeColumn !== null) {
+    if (time.kind === 'text' || time.kind === 'dateAndClock') read(timeColumn, { kind: 'time', form: time.form });
+    else kinds[timeColumn] = NUMBER;
+  }
+  if (time.kind === 'dateAndClock') read(dateColumn, { kind: 'time', form: time.dateForm });
+  const width = kinds.length;
+  const scanned = await scanText(input, head, {
+    kinds,
+    readers,
+    needed: [timeColumn ?? columns.name.index, columns.name.index],
+    take(stage, count, decimals) {
+      for (let at = 0; at < count * width; at += width) {
+        const code = stage[at + columns.name.index] ?? 0;
+        const channel = rows[code] ?? new ChannelRows(names.list[code] ?? '');
+        rows[code] = channel;
+        const timeS =
+          timeColumn === null
+            ? 0
+            : (stage[at + timeColumn] ?? 0) + (dateColumn < 0 ? 0 : (stage[at + dateColumn] ?? 0));
+        const unit = columns.unit === null ? -1 : (stage[at + columns.unit.index] ?? -1);
+        channel.push(timeS, stage[at + columns.value.index] ?? Number.NaN, Number.isNaN(unit) ? -1 : unit, decimals);
+      }
+      for (const channel of rows) channel?.store(decimals);
+    },
+  });
+  if (!scanned.ok) return scanned;
+  const { channels, warnings, firstS } = assemble(rows, units.list, time);
+  return { ok: true, value: { channels, scan: scanned.value, warnings, firstS } };
+}
+
+function assemble(rows: readonly ChannelRows[], units: readonly string[], time: TimePlan) {
+  const warnings: CaptureWarning[] = [];
+  const mended = rows.map((channel) => {
+    const raw = Float64Array.from(channel.times.finish().values);
+    secondsOfTimes(raw, time);
+    if (time.kind === 'rate') for (let i = 0; i < raw.length; i++) raw[i] = i / time.rateHz;
+    const result = mendTimes(raw, passesMidnight(time), () => null);
+    const spread = spreadEqualTimes(result.timesS, () => null);
+    for (const warning of spread === null ? result.warnings : [...result.warnings, spread]) {
+      warnings.push({ ...warning, detail: `“${channel.name}”: ${warning.detail}` });
+    }
+    return result;
+  });
+  const firstS = mended.reduce((first, { timesS }) => Math.min(first, timesS[0] ?? first), Number.POSITIVE_INFINITY);
+  const bases: TimeBase[] = [];
+  const channels: RawChannel[] = rows.map((channel, index) => {
+    const { order, timesS } = mended[index] ?? { order: null, timesS: new Float64Array(0) };
+    const { values, decimals } = channel.values.finish();
+    const parted = splitNameAndUnit(channel.name);
+    const unit = channel.unit >= 0 ? (units[channel.unit] ?? null) : parted.unit;
+    const kept = values instanceof Float32Array ? new Float32Array(values.length) : new Float64Array(values.length);
+    for (let i = 0; i < kept.length; i++) kept[i] = values[order === null ? i : (order[i] ?? 0)] ?? Number.NaN;
+    return { index, name: parted.name, unit, time: shared(bases, timeBaseOf(timesS, firstS)), values: kept, decimals };
+  });
+  return { channels, warnings, firstS: Number.isFinite(firstS) && time.kind !== 'rate' ? firstS : Number.NaN };
+}
+
+/** Channels that were sampled together share one base. */
+function shared(bases: TimeBase[], base: TimeBase): TimeBase {
+  const same = bases.find((known) => sameBase(known, base));
+  if (same !== undefined) return same;
+  bases.push(base);
+  return base;
+}
+
+function sameBase(a: TimeBase, b: TimeBase): boolean {
+  if (a.kind === 'regular')
+    return b.kind === 'regular' && a.startS === b.startS && a.stepS === b.stepS && a.length === b.length;
+  return (
+    b.kind === 'listed' && a.timesS.length === b.timesS.length && a.timesS.every((timeS, i) => timeS === b.timesS[i])
+  );
+}

@@ -1,0 +1,123 @@
+// A time column for every channel, or for every group of channels: each value column goes with the times to its left.
+
+import type { CaptureWarning } from '../../capture/warnings.ts';
+import type { ColumnChoice } from '../../record/schema.ts';
+import type { LayoutInput } from '../layouts/layout.ts';
+import type { Outcome } from '../problem.ts';
+import type { RawChannel } from '../rawChannel.ts';
+import { mendTimes } from '../time/mendTimes.ts';
+import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
+import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
+import { timeBaseOf } from '../time/timeBaseOf.ts';
+import type { TimePlan } from '../time/timePlan.ts';
+import { planOf, timeColumns } from './arrange.ts';
+import { ColumnStore } from './columnStore.ts';
+import type { TableRead } from './readWide.ts';
+import { NUMBER, SKIP, TEXT } from './scanRows.ts';
+import { scanText } from './scanText.ts';
+import type { TextReader } from './textCells.ts';
+import type { TextColumn, TextHead } from './textPlan.ts';
+
+interface Group {
+  readonly plan: TimePlan;
+  readonly time: TextColumn;
+  readonly values: readonly TextColumn[];
+}
+
+export async function readPaired(
+  input: LayoutInput,
+  head: TextHead,
+  _time: TimePlan,
+  _choice: ColumnChoice | null,
+): Promise<Outcome<TableRead>> {
+  const groups = groupsOf(head);
+  const kinds = new Uint8Array(head.columns.length).fill(SKIP);
+  const readers: (TextReader | null)[] = head.columns.map(() => null);
+  const stores: (ColumnStore | null)[] = head.columns.map(() => null);
+  for (const { time, plan, values } of groups) {
+    kinds[time.index] = plan.kind === 'text' ? TEXT : NUMBER;
+    if (plan.kind === 'text') readers[time.index] = { kind: 'time', form: plan.form };
+    stores[time.index] = new ColumnStore(true);
+    for (const { index } of values) {
+      kinds[index] = NUMBER;
+      stores[index] = new ColumnStore(false);
+    }
+  }
+  const scanned = await scanText(input, head, {
+    kinds,
+    readers,
+    needed: [],
+    take(stage, rows, decimals) {
+      stores.forEach((store, column) => {
+        store?.take(stage, column, kinds.length, rows, decimals);
+      });
+    },
+  });
+  if (!scanned.ok) return scanned;
+  const taken = groups.map((group) => takeGroup(group, stores, (row) => scanned.value.lines.lineOf(row)));
+  const firstS = Math.min(
+    ...taken.flatMap(({ parts }) => parts.map(({ timesS }) => timesS[0] ?? Number.POSITIVE_INFINITY)),
+  );
+  const channels: RawChannel[] = [];
+  for (const { parts } of taken) {
+    for (const { column, timesS, values, decimals } of parts) {
+      const time = timeBaseOf(timesS, firstS);
+      channels.push({ index: column.index, name: column.name, unit: column.unit, time, values, decimals });
+    }
+  }
+  const warnings = taken.flatMap((one) => one.warnings);
+  return {
+    ok: true,
+    value: { channels, scan: scanned.value, warnings, firstS: Number.isFinite(firstS) ? firstS : Number.NaN },
+  };
+}
+
+function groupsOf({ columns }: TextHead): Group[] {
+  const times = timeColumns(columns);
+  return times.map((time, i) => {
+    const end = times[i + 1]?.index ?? columns.length;
+    const plan = planOf(time, [time], true);
+    const values = columns
+      .slice(time.index + 1, end)
+      .filter(({ sample, heading }) => sample.numeric > 0 || (sample.filled === 0 && heading !== ''));
+    return { time, plan, values };
+  });
+}
+
+interface Part {
+  readonly column: TextColumn;
+  readonly timesS: Float64Array;
+  readonly values: Float32Array | Float64Array;
+  readonly decimals: number;
+}
+
+/** The samples of a group's channels: those rows in which both the time and the value stand. */
+function takeGroup(
+  { time, plan, values }: Group,
+  stores: readonly (ColumnStore | null)[],
+  rowOf: (row: number) => number,
+): { parts: Part[]; warnings: CaptureWarning[] } {
+  const raw = Float64Array.from(stores[time.index]?.finish().values ?? []);
+  secondsOfTimes(raw, plan);
+  const warnings: CaptureWarning[] = [];
+  const parts = values.map((column) => {
+    const stored = stores[column.index]?.finish() ?? { values: new Float64Array(0), decimals: -1 };
+    const rows = Uint32Array.from(raw.keys()).filter(
+      (row) => !Number.isNaN(raw[row] ?? Number.NaN) && !Number.isNaN(stored.values[row] ?? Number.NaN),
+    );
+    const lineOf = (i: number): number => rowOf(rows[i] ?? 0);
+    const mended = mendTimes(
+      Float64Array.from(rows, (row) => raw[row] ?? 0),
+      passesMidnight(plan),
+      lineOf,
+    );
+    const spread = spreadEqualTimes(mended.timesS, lineOf);
+    const kept = stored.values instanceof Float32Array ? new Float32Array(rows.length) : new Float64Array(rows.length);
+    for (let i = 0; i < rows.length; i++) kept[i] = stored.values[rows[mended.order?.[i] ?? i] ?? 0] ?? Number.NaN;
+    for (const warning of spread === null ? mended.warnings : [...mended.warnings, spread]) {
+      warnings.push({ ...warning, detail: `“${column.name}”: ${warning.detail}` });
+    }
+    return { column, timesS: mended.timesS, values: kept, decimals: stored.decimals };
+  });
+  return { parts, warnings };
+}

@@ -1,0 +1,124 @@
+// A text from its head to a capture, whatever its arrangement.
+
+import type { CaptureWarning } from '../../capture/warnings.ts';
+import type { ColumnChoice } from '../../record/schema.ts';
+import { finishCapture } from '../finishCapture.ts';
+import type { LayoutInput } from '../layouts/layout.ts';
+import type { Outcome } from '../problem.ts';
+import { questionFor } from '../questionFor.ts';
+import type { ColumnGuess, ReadCapture } from '../readCapture.ts';
+import { REFUSALS, refused } from '../refusals.ts';
+import { startClockOf } from '../time/startClockOf.ts';
+import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
+import { findTime } from './arrange.ts';
+import { layoutWords } from './layoutWords.ts';
+import { openText, textChunks } from './openText.ts';
+import { readLong } from './readLong.ts';
+import { readPaired } from './readPaired.ts';
+import { readWide, type TableRead } from './readWide.ts';
+import type { Arrangement, TextHead } from './textPlan.ts';
+import { textWarnings } from './textWarnings.ts';
+
+/** More columns than this are no recording. */
+const MOST_COLUMNS = 4096;
+
+const LAYOUT_IDS = { wide: 'wideText', long: 'longText', paired: 'pairedText' } as const;
+const READERS = { wide: readWide, long: readLong, paired: readPaired } as const;
+
+export async function readTable(input: LayoutInput, kind: Arrangement['kind']): Promise<Outcome<ReadCapture>> {
+  const { head, encoding } = openText(input.head);
+  if (head === null) return refused(REFUSALS.noNumbers(input.head.name, 'no row of numbers'));
+  const { name } = input.head;
+  if (head.columns.length > MOST_COLUMNS)
+    return refused(REFUSALS.tooManyColumns(name, head.columns.length, MOST_COLUMNS));
+  const choice = input.options.choice?.headerKey === head.headerKey ? input.options.choice : null;
+  const time = findTime(head, choice);
+  const text: LayoutInput = { ...input, chunks: textChunks(input.chunks, encoding) };
+  const outcome = await READERS[kind](text, head, time, choice);
+  if (!outcome.ok) return outcome;
+  const table = outcome.value;
+  if (table.scan.rows === 0) return refused(REFUSALS.headerOnly(name, head.dataLine - 1));
+  if (table.channels.length === 0) return refused(REFUSALS.noChannels(name));
+  return { ok: true, value: toCapture(input, head, { kind, time }, table, choice) };
+}
+
+function toCapture(
+  input: LayoutInput,
+  head: TextHead,
+  arrangement: Arrangement,
+  table: TableRead,
+  choice: ColumnChoice | null,
+): ReadCapture {
+  const { time } = arrangement;
+  const warnings = [...textWarnings(head, table.scan.tally), ...table.warnings, ...timePlanWarnings(head, time)];
+  const firstCell = head.columns[timeColumnOf(time) ?? -1]?.sample.cells.find((cell) => cell !== '') ?? '';
+  const finished = finishCapture(
+    {
+      name: input.head.name,
+      bytes: table.scan.bytes,
+      rows: table.scan.rows,
+      startClock: startClockOf(time, table.firstS, firstCell),
+      channels: table.channels,
+      warnings,
+      layout: { id: LAYOUT_IDS[arrangement.kind], words: layoutWords(head, arrangement), headerKey: head.headerKey },
+      rowOf: (row) => table.scan.lines.lineOf(row),
+    },
+    choice,
+  );
+  const question = questionFor(finished, {
+    headerKey: head.headerKey,
+    preview: previewOf(head),
+    channels: table.channels,
+    others: otherColumns(head, time, table),
+    needsRate: time.kind === 'rate' && time.from === 'assumed',
+    timeDoubt: null,
+  });
+  return { capture: finished.capture, question };
+}
+
+function timePlanWarnings(head: TextHead, time: TimePlan): CaptureWarning[] {
+  const say = (id: CaptureWarning['id'], detail: string): CaptureWarning[] => [
+    { id, detail, row: null, count: 1, repaired: false },
+  ];
+  if (time.kind === 'rate' && time.from === 'assumed') {
+    return say(
+      'noTime',
+      `The file has no times; ${time.rateHz} rows a second were assumed, so all durations and frequencies may be wrong.`,
+    );
+  }
+  if (time.kind === 'rate' && time.from === 'file') {
+    return say('noTime', `The file has no times; its heading says ${time.rateHz} rows a second.`);
+  }
+  if (time.kind === 'number' && time.guess !== null) {
+    return say('timeGuessed', `“${head.columns[time.column]?.name ?? ''}” was read as ${time.words}: ${time.guess}.`);
+  }
+  return [];
+}
+
+/** Header first, then the first rows. */
+function previewOf(head: TextHead): string[][] {
+  const rows = head.found.rows.slice(head.header.dataRow, head.header.dataRow + 11).map((row) => [...row]);
+  return [head.columns.map(({ heading }) => heading), ...rows];
+}
+
+function otherColumns(head: TextHead, time: TimePlan, table: TableRead): ColumnGuess[] {
+  const channels = new Set(table.channels.map(({ index }) => index));
+  return head.columns
+    .filter(({ index }) => !channels.has(index))
+    .map((column) => {
+      const isTime =
+        column.index === timeColumnOf(time) || (time.kind === 'dateAndClock' && column.index === time.dateColumn);
+      return {
+        index: column.index,
+        name: column.name,
+        unit: column.unit,
+        role: isTime ? ('time' as const) : ('ignore' as const),
+        bank: null,
+        sensor: null,
+        certain: true,
+        because: isTime ? `holds ${time.words}` : 'holds no numbers that are needed',
+        min: null,
+        max: null,
+      };
+    });
+}

@@ -1,0 +1,72 @@
+import type { LayoutInput } from '../layouts/layout.ts';
+import type { Outcome } from '../problem.ts';
+import { REFUSALS, refused } from '../refusals.ts';
+import { RowFeeder } from './feedRows.ts';
+import type { LineMap } from './lineMap.ts';
+import { RowScanner } from './scanRows.ts';
+import { add, TextTally } from './tally.ts';
+import { TextCells, type TextReader } from './textCells.ts';
+import type { TextHead } from './textPlan.ts';
+
+/** How the rows of a text are to be read, and who takes them. */
+export interface ScanSetup {
+  readonly kinds: Uint8Array;
+  readonly readers: readonly (TextReader | null)[];
+  /** Columns without which a row is dropped. */
+  readonly needed: readonly number[];
+  /** `rows` rows of kinds.length values each; `decimals` as ColumnStore.take wants it. */
+  take(stage: Float64Array, rows: number, decimals: number): void;
+}
+
+export interface ScanResult {
+  readonly rows: number;
+  readonly bytes: number;
+  readonly tally: TextTally;
+  readonly lines: LineMap;
+}
+
+/** Chunks are read in pieces of this size, so that progress and cancelling do not wait for a large one. */
+const PIECE = 1024 * 1024;
+
+/** Reads all rows of a text, from where the head found its data to begin. */
+export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSetup): Promise<Outcome<ScanResult>> {
+  const tally = new TextTally();
+  const { delimiter, decimal } = head.found.dialect;
+  const cells = new TextCells(
+    {
+      ...setup,
+      dialect: head.found.dialect,
+      encoding: head.encoding,
+      headings: head.columns.map(({ heading }) => heading),
+      sawDecimals: (decimals) => scanner.sawDecimals(decimals),
+      flush: setup.take,
+    },
+    tally,
+  );
+  const scanner = new RowScanner(
+    {
+      delimiter: delimiter.charCodeAt(0),
+      blanks: delimiter === ' ',
+      decimal: decimal.charCodeAt(0),
+      kinds: setup.kinds,
+      need: setup.needed[0] ?? -1,
+      firstLine: head.dataLine,
+    },
+    cells,
+  );
+  const feeder = new RowFeeder(scanner, head.onlyCr, tally);
+  let bytes = 0;
+  for await (const chunk of input.chunks) {
+    for (let at = 0; at < chunk.length; at += PIECE) {
+      const piece = chunk.subarray(at, at + PIECE);
+      const skip = Math.max(0, Math.min(piece.length, head.dataByte - bytes));
+      bytes += piece.length;
+      if (skip < piece.length) feeder.feed(piece.subarray(skip));
+      if (!input.goesOn(scanner.rows)) return refused(REFUSALS.cancelled(input.head.name));
+    }
+  }
+  feeder.finish();
+  if (tally.openEnd && tally.cut.count === 0 && scanner.rows > 1)
+    add(tally.open, scanner.lines.lineOf(scanner.rows - 1), '');
+  return { ok: true, value: { rows: scanner.rows, bytes, tally, lines: scanner.lines } };
+}

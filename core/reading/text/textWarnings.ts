@@ -1,0 +1,80 @@
+import type { CaptureWarning } from '../../capture/warnings.ts';
+import type { Tally, TextTally } from './tally.ts';
+import type { TextHead } from './textPlan.ts';
+
+/** What was odd about the text itself, as sentences. */
+export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[] {
+  const found: CaptureWarning[] = [];
+  const say = (id: CaptureWarning['id'], of: Tally, detail: string, repaired: boolean): void => {
+    if (of.count > 0) found.push({ id, detail, row: of.line === 0 ? null : of.line, count: of.count, repaired });
+  };
+  const { skipped, headers, short, long, missing, cut, open } = tally;
+  say(
+    'rowsSkipped',
+    skipped,
+    `${rows(skipped)} without a time or a number ${were(skipped)} left out; the first reads “${skipped.sample}”.`,
+    true,
+  );
+  say(
+    'headerRepeated',
+    headers,
+    `The header stands again in ${headers.count} ${headers.count === 1 ? 'row' : 'rows'}; ${were(headers)} left out.`,
+    true,
+  );
+  say(
+    'unreadableCells',
+    short,
+    `${rows(short)} ${short.count === 1 ? 'has' : 'have'} fewer cells than the header; the missing values are blank.`,
+    false,
+  );
+  say(
+    'unreadableCells',
+    long,
+    `${rows(long)} ${long.count === 1 ? 'has' : 'have'} more cells than the header; the cells behind it were left out.`,
+    true,
+  );
+  say(
+    'truncated',
+    cut,
+    `The last row breaks off after “${cut.sample}” and was left out; the recording may have been cut off.`,
+    true,
+  );
+  say(
+    'unfinished',
+    open,
+    'The last line has no line end; if the file was cut off there, its last value may be incomplete.',
+    false,
+  );
+  say(
+    'unreadableCells',
+    missing,
+    `${missing.count} ${missing.count === 1 ? 'cell says' : 'cells say'} “${missing.sample}” or the like instead of a value; left blank.`,
+    false,
+  );
+  for (const [column, of] of tally.unreadable) {
+    const name = head.columns[column]?.name ?? '';
+    say(
+      'unreadableCells',
+      of,
+      `“${name}”: ${of.count} ${of.count === 1 ? 'cell is' : 'cells are'} no number, the first “${of.sample}”; left blank.`,
+      false,
+    );
+  }
+  if (head.mixedLineEnds)
+    found.push(plain('mixedLineEnds', 'Lines end in different ways; all were taken as line ends.'));
+  if (head.encodingGuessed)
+    found.push(plain('badEncoding', 'Some letters are not UTF-8; they were read as Windows-1252 or left out.'));
+  return found;
+}
+
+function rows({ count }: Tally): string {
+  return count === 1 ? 'One row' : `${count} rows`;
+}
+
+function were({ count }: Tally): string {
+  return count === 1 ? 'was' : 'were';
+}
+
+function plain(id: CaptureWarning['id'], detail: string): CaptureWarning {
+  return { id, detail, row: null, count: 1, repaired: false };
+}
