@@ -192,9 +192,14 @@ export const LAYERS: readonly Layer[] = [
     packages: PAGE,
   },
   {
+    folder: 'renderer/panes',
+    purpose: 'kinds of panes: roles, names, guides, scales',
+    may: [...WHOLE_CORE, 'renderer/words', 'renderer/style'],
+  },
+  {
     folder: 'renderer/plot',
     purpose: 'stacked traces on one time axis; given props, says back what the hand did',
-    may: [...WHOLE_CORE, 'renderer/words', 'renderer/style', 'renderer/widgets'],
+    may: [...WHOLE_CORE, 'renderer/words', 'renderer/style', 'renderer/widgets', 'renderer/panes'],
     packages: [...PAGE, 'uplot'],
   },
   ...[
@@ -203,7 +208,6 @@ export const LAYERS: readonly Layer[] = [
     ['renderer/commands', 'what each command of core/bridge/commandList.ts does'],
     ['renderer/workspace', 'the page: margins, traces, strip'],
     ['renderer/vehicle', 'the vehicle margin: captures, windows, readings, notes'],
-    ['renderer/panes', 'kinds of panes: roles, names, guides, scales'],
     ['renderer/compare', 'a window of one capture over a window of another'],
     ['renderer/finding', 'the finding margin: verdict, conditions, measures, reasons, next test'],
     ['renderer/dialogs', 'what is asked on a sheet of its own'],
