@@ -1,5 +1,6 @@
 import type { Seconds } from '../units/quantities.ts';
 import type { Channel } from './channel.ts';
+import type { Reported } from './reported.ts';
 import type { Bank, Role } from './roles.ts';
 import type { CaptureWarning } from './warnings.ts';
 
@@ -21,6 +22,8 @@ export interface Capture {
   readonly channels: readonly Channel[];
   readonly warnings: readonly CaptureWarning[];
   readonly layout: LayoutFound;
+  /** Codes, monitors and tests that a log of the diagnostic connector holds; absent for every other layout. */
+  readonly reported?: Reported;
 }
 
 /** How the file was laid out, told to the person and kept with the capture. */

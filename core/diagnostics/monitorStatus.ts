@@ -1,5 +1,7 @@
+import type { MonitorName, MonitorStatus } from '../capture/reported.ts';
+
 /** Monitors that data item 01 speaks of, in the order of its bits. Bits of byte B, then of bytes C and D. */
-const CONTINUOUS = ['misfire', 'fuelSystem', 'components'] as const;
+const CONTINUOUS = ['misfire', 'fuelSystem', 'components'] as const satisfies readonly MonitorName[];
 // Bit 4 was the refrigerant of the air conditioning; newer texts give it to the petrol particulate filter (from memory).
 const ONCE_A_DRIVE = [
   'catalyst',
@@ -10,19 +12,7 @@ const ONCE_A_DRIVE = [
   'o2Sensor',
   'o2SensorHeater',
   'egr',
-] as const;
-
-export type MonitorName = (typeof CONTINUOUS)[number] | (typeof ONCE_A_DRIVE)[number];
-
-/** What data item 01 says: the lamp, the number of codes, and which monitors exist and have not completed. */
-export interface MonitorStatus {
-  readonly lampOn: boolean;
-  readonly codes: number;
-  readonly ignition: 'spark' | 'compression';
-  readonly supported: readonly MonitorName[];
-  /** Supported monitors that are not complete: an open readiness question. */
-  readonly incomplete: readonly MonitorName[];
-}
+] as const satisfies readonly MonitorName[];
 
 /**
  * Reads the four data bytes of item 01 (SAE J1979). In bytes B and D a set bit means NOT complete. For compression

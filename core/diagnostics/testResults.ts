@@ -1,17 +1,5 @@
+import type { TestResult } from '../capture/reported.ts';
 import { scaled, unitScaling } from './unitScaling.ts';
-
-/** One on-board test: what was measured, between which limits, and whether it passed. */
-export interface TestResult {
-  /** Monitor: 01 to 10 oxygen sensors, 21 to 24 converters of banks 1 to 4, 41 to 50 sensor heaters, A1 on misfire. */
-  readonly monitor: number;
-  readonly test: number;
-  /** Unit of the numbers below, or null where the scaling id is unknown; they are then raw counts. */
-  readonly unit: string | null;
-  readonly value: number;
-  readonly least: number;
-  readonly most: number;
-  readonly passed: boolean;
-}
 
 const RECORD_BYTES = 9;
 
