@@ -191,10 +191,11 @@ export const LAYERS: readonly Layer[] = [
     may: [...WHOLE_CORE, 'renderer/words', 'renderer/style', 'renderer/program'],
     packages: PAGE,
   },
+  { folder: 'renderer/plot/valueTicks.ts', purpose: 'round numbers along an axis', may: WHOLE_CORE },
   {
     folder: 'renderer/panes',
     purpose: 'kinds of panes: roles, names, guides, scales',
-    may: [...WHOLE_CORE, 'renderer/words', 'renderer/style'],
+    may: [...WHOLE_CORE, 'renderer/words', 'renderer/style', 'renderer/plot/valueTicks.ts'],
   },
   {
     folder: 'renderer/plot',
