@@ -1,90 +1,156 @@
 import type { ChannelFacts } from './channel.ts';
 import { sampleCount, type TimeBase, timeAt } from './timeBase.ts';
 
-/** Intervals and run lengths are judged on at most this many samples, spread as one stretch from the middle. */
-const LOOKED_AT = 50_000;
+/** Runs and steps are judged on at most this many samples, in one stretch from the middle of the capture. */
+const LOOKED_AT = 65_536;
+const LONGEST_RUN = 1024;
+
+/** Count and range of the finite values, where the caller knows them already. */
+export interface Range {
+  readonly finite: number;
+  readonly min: number;
+  readonly max: number;
+}
 
 /**
  * Facts of a channel from its samples: finite count, range, median rate, jitter, renewal and resolution, as
- * channel.ts defines them. Works on any length; a channel without a finite value has all facts 0.
- * Renewal: runs of equal values between two changes. An instrument that holds every value for k rows has runs of k
- * rows and more; one that does not has runs of one row among them. So the shortest tenth of the runs tells.
+ * channel.ts defines them. Works on any length; a channel without a finite value has all facts 0. 4-byte values are
+ * shown as the decimal number they stand for: 0.94 and not 0.9399999976.
  */
-export function channelFacts(time: TimeBase, values: Float32Array | Float64Array): ChannelFacts {
+export function channelFacts(
+  time: TimeBase,
+  values: Float32Array | Float64Array,
+  range: Range = rangeOf(values),
+): ChannelFacts {
+  const { finite, min, max } = range;
+  if (finite === 0) return { finite, min: 0, max: 0, medianRateHz: 0, jitterS: 0, renewalRateHz: 0, resolution: 0 };
+  const { medianS, jitterS } = intervals(time);
+  const medianRateHz = medianS > 0 ? 1 / medianS : 0;
+  const narrow = values instanceof Float32Array;
+  const clean = (value: number): number => (narrow ? Number(value.toPrecision(7)) : value);
+  const steps = min === max ? NO_STEPS : stepsOf(values, narrow);
+  return {
+    finite,
+    min: clean(min),
+    max: clean(max),
+    medianRateHz,
+    jitterS,
+    renewalRateHz: min === max ? 0 : medianRateHz / rowsHeld(steps),
+    resolution: steps.smallest,
+  };
+}
+
+/** Count and range of the finite values; infinities for none. */
+export function rangeOf(values: Float32Array | Float64Array): Range {
   let finite = 0;
   let min = Number.POSITIVE_INFINITY;
   let max = Number.NEGATIVE_INFINITY;
-  for (const value of values) {
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? Number.NaN;
     if (!Number.isFinite(value)) continue;
     finite++;
     if (value < min) min = value;
     if (value > max) max = value;
   }
-  if (finite === 0) return { finite, min: 0, max: 0, medianRateHz: 0, jitterS: 0, renewalRateHz: 0, resolution: 0 };
-  const { medianS, jitterS } = intervals(time);
-  const medianRateHz = medianS > 0 ? 1 / medianS : 0;
-  const held = rowsHeld(values);
-  return {
-    finite,
-    min,
-    max,
-    medianRateHz,
-    jitterS,
-    renewalRateHz: held === 0 ? 0 : medianRateHz / held,
-    resolution: smallestStep(values),
-  };
-}
-
-function lookedAt(length: number): readonly [number, number] {
-  const start = Math.max(0, Math.floor((length - LOOKED_AT) / 2));
-  return [start, Math.min(length, start + LOOKED_AT)];
+  return { finite, min, max };
 }
 
 function intervals(time: TimeBase): { medianS: number; jitterS: number } {
   if (time.kind === 'regular') return { medianS: time.length > 1 ? time.stepS : 0, jitterS: 0 };
-  const [start, end] = lookedAt(sampleCount(time));
-  const steps: number[] = [];
-  for (let i = start + 1; i < end; i++) steps.push(timeAt(time, i) - timeAt(time, i - 1));
-  if (steps.length === 0) return { medianS: 0, jitterS: 0 };
-  const sorted = Float64Array.from(steps).sort();
-  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? 0;
+  const count = sampleCount(time) - 1;
+  if (count < 1) return { medianS: 0, jitterS: 0 };
+  const stride = Math.ceil(count / LOOKED_AT);
+  const steps = new Float64Array(Math.floor((count - 1) / stride) + 1);
+  for (let k = 0; k < steps.length; k++) {
+    // Nanoseconds: finer than any clock of the trade, coarser than the rounding of a difference.
+    steps[k] = Math.round((timeAt(time, k * stride + 1) - timeAt(time, k * stride)) * 1e9) / 1e9;
+  }
+  steps.sort();
+  const at = (share: number): number => steps[Math.round((steps.length - 1) * share)] ?? 0;
   return { medianS: at(0.5), jitterS: (at(0.95) - at(0.05)) / 2 };
 }
 
-/** Rows for which a value is held at least; 0 where it never changes. */
-function rowsHeld(values: Float32Array | Float64Array): number {
-  const [start, end] = lookedAt(values.length);
-  const runs: number[] = [];
-  let since = -1;
+/** How a channel moves: its steps from one value to a different one. */
+interface Steps {
+  /** Smallest difference between two different values. */
+  readonly smallest: number;
+  /** Share of the steps that are as small as that. */
+  readonly smallShare: number;
+  /** How many runs of equal values had 1, 2, ... samples; the last counts all longer ones. */
+  readonly runs: Uint32Array;
+  readonly runCount: number;
+}
+
+const NO_STEPS: Steps = { smallest: 0, smallShare: 0, runs: new Uint32Array(0), runCount: 0 };
+
+function stepsOf(values: Float32Array | Float64Array, narrow: boolean): Steps {
+  const start = Math.max(0, (values.length - LOOKED_AT) >> 1);
+  const found = walk(values, start, Math.min(values.length, start + LOOKED_AT), narrow);
+  // The middle may stand still while the rest moves.
+  return found.smallest > 0 || start === 0 ? found : walk(values, 0, values.length, narrow);
+}
+
+function walk(values: Float32Array | Float64Array, start: number, end: number, narrow: boolean): Steps {
+  const runs = new Uint32Array(LONGEST_RUN + 1);
+  const seen = new Set<number>();
+  const steps: number[] = [];
+  let runCount = 0;
+  let run = 0;
   let before = Number.NaN;
   for (let i = start; i < end; i++) {
     const value = values[i] ?? Number.NaN;
     if (!Number.isFinite(value)) continue;
-    if (Number.isFinite(before) && value !== before) {
+    run++;
+    if (value === before) continue;
+    if (seen.size < 4096) seen.add(value);
+    if (!Number.isNaN(before)) {
       // The first run may have begun before the stretch, so it does not count.
-      if (since >= 0) runs.push(i - since);
-      since = i;
+      if (steps.length > 0) {
+        const length = Math.min(run - 1, LONGEST_RUN);
+        runs[length] = (runs[length] ?? 0) + 1;
+        runCount++;
+      }
+      steps.push(Math.abs(value - before));
     }
     before = value;
+    run = 1;
   }
-  if (runs.length === 0) return since >= 0 ? 1 : 0;
-  runs.sort((a, b) => a - b);
-  return runs[Math.floor(runs.length / 10)] ?? 1;
+  const smallest = smallestStep(seen, narrow);
+  const small = steps.filter((step) => step <= smallest * 1.01).length;
+  return { smallest, smallShare: small / Math.max(1, steps.length), runs, runCount };
 }
 
-function smallestStep(values: Float32Array | Float64Array): number {
-  const [start, end] = lookedAt(values.length);
-  const seen = new Set<number>();
-  for (let i = start; i < end && seen.size < 4096; i++) {
-    const value = values[i] ?? Number.NaN;
-    if (Number.isFinite(value)) seen.add(value);
-  }
+/** Differences far below the values' own rounding are no steps: two roundings of the same number. */
+function smallestStep(seen: ReadonlySet<number>, narrow: boolean): number {
   const sorted = Float64Array.from(seen).sort();
+  const rounding = narrow ? 2e-7 : 1e-9;
   let smallest = Number.POSITIVE_INFINITY;
   for (let i = 1; i < sorted.length; i++) {
     const step = (sorted[i] ?? 0) - (sorted[i - 1] ?? 0);
-    // Two roundings of the same step differ by a hair; that hair is no step.
-    if (step > 1e-9 * Math.max(1, Math.abs(sorted[i] ?? 0)) && step < smallest) smallest = step;
+    if (step > rounding * Math.abs(sorted[i] ?? 0) && step < smallest) smallest = step;
   }
-  return Number.isFinite(smallest) ? smallest : 0;
+  if (!Number.isFinite(smallest)) return 0;
+  // Freed of the rounding of the two numbers, as far as their size lets the step be known.
+  const size = Math.max(Math.abs(sorted[0] ?? 0), Math.abs(sorted[sorted.length - 1] ?? 0));
+  const digits = Math.floor(Math.log10(smallest / (size * (narrow ? 1.2e-7 : 2.3e-16))));
+  return Number(smallest.toPrecision(Math.max(1, Math.min(narrow ? 6 : 12, digits))));
+}
+
+/**
+ * Rows for which an instrument repeats a value until it has a new one: 1 where it never does. Judged by the short end of
+ * the run lengths, because equal values in a row also come about by themselves. A channel that moves by its smallest
+ * step only (coolant, one degree now and then) is slow, and not held.
+ */
+function rowsHeld({ runs, runCount, smallShare }: Steps): number {
+  if (runCount < 8 || smallShare > 0.8) return 1;
+  return atShare(runs, runCount * 0.1) < 2 ? 1 : atShare(runs, runCount * 0.3);
+}
+
+function atShare(runs: Uint32Array, wanted: number): number {
+  let seen = 0;
+  for (let length = 1; length < runs.length; length++) {
+    seen += runs[length] ?? 0;
+    if (seen >= wanted && seen > 0) return length;
+  }
+  return runs.length;
 }

@@ -1,12 +1,9 @@
 import type { Channel } from '../capture/channel.ts';
+import { gapOf } from '../capture/gap.ts';
 import { ROLE_FACTS } from '../capture/roles.ts';
 import { sampleCount, type TimeBase, timeAt } from '../capture/timeBase.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { AssignedRole } from './naming/assignRoles.ts';
-
-/** A silence is a gap where it is this many usual steps long, and at least this long, s. */
-const GAP_STEPS = 5;
-const GAP_AT_LEAST_S = 0.05;
 
 /** What is odd about one channel. */
 export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureWarning[] {
@@ -61,14 +58,13 @@ export function timeWarnings(channels: readonly Channel[], rowOf: (index: number
   for (const { time, facts } of channels) {
     if (seen.has(time) || time.kind === 'regular' || facts.medianRateHz === 0) continue;
     seen.add(time);
-    const warning = gaps(time, 1 / facts.medianRateHz, rowOf);
+    const warning = gaps(time, gapOf(facts), rowOf);
     if (warning !== null && !found.some(({ detail }) => detail === warning.detail)) found.push(warning);
   }
   return found.slice(0, 4);
 }
 
-function gaps(time: TimeBase, stepS: number, rowOf: (index: number) => number | null): CaptureWarning | null {
-  const least = Math.max(GAP_STEPS * stepS, GAP_AT_LEAST_S);
+function gaps(time: TimeBase, least: number, rowOf: (index: number) => number | null): CaptureWarning | null {
   let count = 0;
   let first = -1;
   let longest = 0;

@@ -2,12 +2,12 @@
 
 import type { Capture, LayoutFound } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
+import { channelFacts } from '../capture/channelFacts.ts';
 import { type Bank, ROLE_FACTS, ROLES, type Role } from '../capture/roles.ts';
 import { sampleCount, timeAt } from '../capture/timeBase.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { ColumnChoice } from '../record/schema.ts';
 import { findUnit } from '../units/findUnit.ts';
-import { channelFacts } from './channelFacts.ts';
 import { channelWarnings, timeWarnings } from './channelWarnings.ts';
 import { convertValues } from './convertValues.ts';
 import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
@@ -46,7 +46,7 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
     const guess = guesses[i];
     if (guess === undefined || isIgnored(one, choice)) return;
     const { unit, values } = inRoleUnit(one, guess);
-    const facts = channelFacts(values, one.time, unit === (one.unit ?? unit) ? one.decimals : -1);
+    const facts = channelFacts(one.time, values);
     const channel: Channel = {
       id: `c${channels.length}`,
       name: one.name,
