@@ -1,0 +1,25 @@
+import type { Capture } from '../capture/capture.ts';
+import type { Channel } from '../capture/channel.ts';
+import type { TraceView } from '../capture/traceView.ts';
+import type { ComparedWindow } from '../compare/compareWindows.ts';
+import type { Comparison } from '../compare/comparison.ts';
+import type { WindowScore } from '../findings/finding.ts';
+import type { VehicleEvidence } from '../findings/judgeVehicle.ts';
+import type { VehicleScore } from '../findings/vehicleScore.ts';
+import type { Outcome } from '../reading/problem.ts';
+import type { ByteSource, ReadCapture, ReadOptions } from '../reading/readCapture.ts';
+import type { Seconds } from '../units/quantities.ts';
+import type { CaptureWindow } from '../windows/window.ts';
+
+/** Draws one channel over any stretch; keeps what makes that quick. */
+export type Drawer = (startS: Seconds, endS: Seconds, buckets: number) => TraceView;
+
+/** The functions of core that the service puts at the window's disposal. Tests give it others. */
+export interface CoreFunctions {
+  readCapture(source: ByteSource, options: ReadOptions): Promise<Outcome<ReadCapture>>;
+  drawerOf(channel: Channel): Drawer;
+  suggestWindows(capture: Capture): readonly CaptureWindow[];
+  scoreWindow(capture: Capture, window: CaptureWindow, troubleCodes: readonly string[]): WindowScore;
+  judgeVehicle(evidence: VehicleEvidence): VehicleScore;
+  compareWindows(first: ComparedWindow, second: ComparedWindow): Comparison;
+}
