@@ -23,11 +23,14 @@ export const hasScreen = () => process.platform !== 'linux' || Boolean(env.DISPL
  * The command that runs `program` on a screen nobody sees, where there is such a thing; else the program itself.
  * @param {string} program
  * @param {readonly string[]} given
+ * @param {string} [size] WxH that must fit on it
  * @returns {{ program: string, given: string[] }}
  */
-export function onHiddenScreen(program, given) {
+export function onHiddenScreen(program, given, size = '0x0') {
   if (process.platform !== 'linux' || !existsSync('/usr/bin/xvfb-run')) return { program, given: [...given] };
-  const screen = ['--auto-servernum', '--server-args', '-screen 0 1920x1200x24'];
+  const [width = 0, height = 0] = size.split('x').map(Number);
+  const pixels = `${Math.max(1920, width)}x${Math.max(1200, height)}x24`;
+  const screen = ['--auto-servernum', '--server-args', `-screen 0 ${pixels}`];
   return { program: 'xvfb-run', given: [...screen, program, ...given] };
 }
 

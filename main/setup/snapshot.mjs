@@ -23,7 +23,8 @@ export async function takeSnapshot(executable, picture, size, given) {
   try {
     await mkdir(dirname(picture), { recursive: true });
     await rm(picture, { force: true });
-    const command = onHiddenScreen(executable, [...given, `--snapshot=${picture}`, `--snapshot-size=${size}`]);
+    const wanted = [...given, `--snapshot=${picture}`, `--snapshot-size=${size}`];
+    const command = onHiddenScreen(executable, wanted, size);
     const { status, said, tooLong } = await runGroup(command, { ...process.env, TAILTRACE_DATA_DIR: dataFolder });
     const bytes = (await stat(picture).catch(() => null))?.size ?? 0;
     if (status === 0 && bytes > 0) return picture;
