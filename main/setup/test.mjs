@@ -29,6 +29,10 @@ await runCommand(async () => {
     given: pattern === undefined ? [] : [...(await chosen(pattern)), ...more],
     hiddenScreen: true,
   });
+  if (pattern !== undefined && tests.passed + tests.failed === 0) {
+    process.stdout.write(`No test file and no test has "${pattern}" in its name.\n`);
+    tests.failed = 1;
+  }
   if (tests.status !== 0 && tests.failed === 0) tests.failed = 1; // a fault outside any test, named above
   counts.passed += tests.passed;
   counts.failed += tests.failed;
