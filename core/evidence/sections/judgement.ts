@@ -14,8 +14,8 @@ export interface Judgement {
   readonly nextTests: readonly NextTest[];
 }
 
-/** Facts, blockers, reasons and next tests. `id` begins the ids of its tables. */
-export function judgementBlocks(id: string, judgement: Judgement, sign: DecimalSign): Block[] {
+/** Facts, blockers, reasons and next tests. `id` begins the ids of its tables, `level` is that of its own headings. */
+export function judgementBlocks(id: string, level: 3 | 4, judgement: Judgement, sign: DecimalSign): Block[] {
   return [
     {
       kind: 'facts',
@@ -29,9 +29,9 @@ export function judgementBlocks(id: string, judgement: Judgement, sign: DecimalS
         },
       ],
     },
-    ...blockerBlocks(judgement.blockers),
+    ...blockerBlocks(level, judgement.blockers),
     ...reasonBlocks(id, judgement, sign),
-    ...nextBlocks(judgement.nextTests),
+    ...nextBlocks(level, judgement.nextTests),
   ];
 }
 
@@ -41,10 +41,10 @@ function probabilityCell(probability: number | null): Cell {
   return { kind: 'number', value: Number((100 * probability).toFixed(1)), shown, unit: '%' };
 }
 
-function blockerBlocks(blockers: readonly Blocker[]): Block[] {
+function blockerBlocks(level: 3 | 4, blockers: readonly Blocker[]): Block[] {
   if (blockers.length === 0) return [];
   return [
-    { kind: 'subheading', level: 4, text: 'What stands in the way of a finding' },
+    { kind: 'subheading', level, text: 'What stands in the way of a finding' },
     { kind: 'list', items: blockers.map(({ words }) => words) },
   ];
 }
@@ -77,10 +77,10 @@ function sideOf(reason: Reason, finding: Finding): string {
   return reason.for === finding ? 'for' : 'against';
 }
 
-function nextBlocks(tests: readonly NextTest[]): Block[] {
+function nextBlocks(level: 3 | 4, tests: readonly NextTest[]): Block[] {
   if (tests.length === 0) return [];
   return [
-    { kind: 'subheading', level: 4, text: 'What to test next' },
+    { kind: 'subheading', level, text: 'What to test next' },
     {
       kind: 'list',
       items: tests.slice(0, 3).map(({ words, why, minutes }) => `${words} ${why} About ${minutes}\u00a0min.`),

@@ -52,7 +52,11 @@ function side(
     score.sentence.includes(verdict.sentence) ? [] : [{ kind: 'paragraph', tone: 'plain', text: verdict.sentence }];
   const blocks: Block[] = heading === null ? [] : [{ kind: 'subheading', level: 3, text: heading }];
   if (judged.banks.length < 2) {
-    return [...blocks, ...sentence(judged.verdict), ...judgementBlocks(id, judged.verdict, settings.decimalSign)];
+    return [
+      ...blocks,
+      ...sentence(judged.verdict),
+      ...judgementBlocks(id, heading === null ? 3 : 4, judged.verdict, settings.decimalSign),
+    ];
   }
   for (const bank of judged.banks) {
     blocks.push({
@@ -60,7 +64,7 @@ function side(
       level: 3,
       text: heading === null ? bankWords(bank.bank) : `${heading}, ${bankWords(bank.bank)}`,
     });
-    blocks.push(...sentence(bank), ...judgementBlocks(`${id}.bank${bank.bank ?? ''}`, bank, settings.decimalSign));
+    blocks.push(...sentence(bank), ...judgementBlocks(`${id}.bank${bank.bank ?? ''}`, 4, bank, settings.decimalSign));
   }
   return blocks;
 }

@@ -76,7 +76,7 @@ function keptBlock(kept: KeptFinding | null): Block {
 }
 
 function scoreBlocks(id: string, score: WindowScore, sign: DecimalSign): Block[] {
-  return [...judgementBlocks(id, score, sign), conditionTable(id, score), measureTable(id, score.measures, sign)];
+  return [...judgementBlocks(id, 4, score, sign), conditionTable(id, score), measureTable(id, score.measures, sign)];
 }
 
 function conditionTable(id: string, score: WindowScore): Block {

@@ -1,0 +1,61 @@
+// SAE J2012 / ISO 15031-6: meanings of trouble codes, check 1.52 (table dtc-meaning.csv, read from the source tree of an
+// open engine controller, 115 codes in our words); which codes the standard defines is from memory of J2012.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { definedBy, knownTroubleCodes, troubleCodeMeaning } from '../../core/evidence/troubleCodeMeanings.ts';
+import { parseTroubleCodes } from '../../core/record/parseTroubleCodes.ts';
+
+const text = readFileSync(join(import.meta.dirname, 'values', 'dtc-meaning.csv'), 'utf8');
+const rows = Papa.parse<{ code: string; meaning: string }>(text, { header: true, skipEmptyLines: true }).data;
+
+describe('SAE J2012: what trouble codes mean', () => {
+  test.each(rows.map(({ code, meaning }) => [code, meaning] as const))('%s: %s', (code, meaning) => {
+    expect(troubleCodeMeaning(code)).toBe(meaning);
+  });
+
+  test('the table holds all 115 and nothing else', () => {
+    expect(rows).toHaveLength(115);
+    expect(knownTroubleCodes()).toEqual(rows.map(({ code }) => code).sort());
+  });
+
+  test('P0420 names the system, P0421 the warm-up brick, P0422 the main brick, P0431 the warm-up brick of bank 2', () => {
+    expect(troubleCodeMeaning('P0420')).toMatch(/system.*bank 1/);
+    expect(troubleCodeMeaning('P0421')).toMatch(/warm-up.*bank 1/);
+    expect(troubleCodeMeaning('P0422')).toMatch(/main.*bank 1/);
+    expect(troubleCodeMeaning('P0431')).toMatch(/warm-up.*bank 2/);
+  });
+
+  test('misfire numbers are decimal: P0310 is cylinder 10, and P030A is no name of it', () => {
+    expect(troubleCodeMeaning('P0310')).toBe('misfire, cylinder 10');
+    expect(troubleCodeMeaning('P030A')).toBeNull();
+  });
+
+  test.each([
+    ['P0420', 'standard'],
+    ['P2A01', 'standard'],
+    ['P1420', 'maker'],
+    ['P3000', 'maker'],
+    ['P3400', 'standard'],
+    ['U0100', 'standard'],
+    ['U1000', 'maker'],
+    ['C2100', 'maker'],
+    ['B0001', 'standard'],
+  ])('%s is defined by the %s', (code, by) => {
+    expect(definedBy(code)).toBe(by);
+  });
+
+  test('codes are read as people type them', () => {
+    expect(parseTroubleCodes('p0420, P0171;u0100 P0420\tp2a01')).toEqual({
+      codes: ['P0420', 'P0171', 'U0100', 'P2A01'],
+      refused: [],
+    });
+    expect(parseTroubleCodes('P0420,P04Z0,420,P4000')).toEqual({
+      codes: ['P0420'],
+      refused: ['P04Z0', '420', 'P4000'],
+    });
+    expect(parseTroubleCodes(' ')).toEqual({ codes: [], refused: [] });
+  });
+});
