@@ -19,7 +19,11 @@ const heldWindow = { key, window: captureWindow };
 
 /** One schema a question. */
 export const ASK_SCHEMAS = {
-  open: z.strictObject({ token: z.string().max(128), choice: columnChoiceSchema.nullable() }),
+  open: z.strictObject({
+    token: z.string().max(128),
+    choice: columnChoiceSchema.nullable(),
+    alwaysAsk: z.boolean().exactOptional(),
+  }),
   close: z.strictObject({ key }),
   views: z.strictObject({
     key,

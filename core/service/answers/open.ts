@@ -3,7 +3,6 @@ import type { Channel } from '../../capture/channel.ts';
 import { sampleCount } from '../../capture/timeBase.ts';
 import type { Outcome } from '../../reading/problem.ts';
 import type { ByteSource } from '../../reading/readCapture.ts';
-import type { ColumnChoice } from '../../record/schema.ts';
 import { type CoreHost, type HeldBytes, SourceFault } from '../coreHost.ts';
 import type { HeldCapture } from '../heldCaptures.ts';
 import { answered, cancelled } from '../serviceProblems.ts';
@@ -13,12 +12,12 @@ import type { Answer, AnswerTools } from './answer.ts';
 const TURN_MS = 20;
 
 /** Reads a capture and holds it. Other captures stay usable meanwhile; nothing is held of one that was not read whole. */
-export const open: Answer<'open'> = async ({ token, choice }, tools) => {
-  const opened = await tools.host.openBytes(token);
+export const open: Answer<'open'> = async (ask, tools) => {
+  const opened = await tools.host.openBytes(ask.token);
   if (!opened.ok) return opened;
   const bytes = opened.value;
   try {
-    return await readHeld(bytes, choice, tools);
+    return await readHeld(bytes, ask, tools);
   } catch (fault) {
     if (fault instanceof SourceFault) return { ok: false, problem: fault.problem };
     throw fault;
@@ -29,10 +28,10 @@ export const open: Answer<'open'> = async ({ token, choice }, tools) => {
 
 async function readHeld(
   bytes: HeldBytes,
-  choice: ColumnChoice | null,
+  { token: _token, ...options }: CoreQuestions['open']['ask'],
   { askId, core, host, held, onProgress, isCancelled }: AnswerTools,
 ): Promise<Outcome<CoreQuestions['open']['reply']>> {
-  const read = await core.readCapture(givingWay(bytes.source, host), { choice, onProgress, isCancelled });
+  const read = await core.readCapture(givingWay(bytes.source, host), { ...options, onProgress, isCancelled });
   if (isCancelled()) return cancelled(bytes.source.name);
   if (!read.ok) return read;
   const finished = await bytes.finish();
