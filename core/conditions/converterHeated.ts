@@ -37,7 +37,7 @@ function byChannel(id: string, { capture, bank, window }: ConditionContext): Con
 /** From what the engine did before the window. */
 function byHeatBalance(id: string, { capture, window }: ConditionContext): ConditionResult {
   const heat = converterHeat(capture);
-  if (!heat) return notRecorded(id, 'Engine speed was not recorded, so the heating before the window is not known.');
+  if (!heat) return notRecorded(id, 'Engine speed was not recorded, so whether the converter was heated was not recorded either.');
   const track = engineTrack(capture);
   // Halfway through: a hold heats the converter while it is being judged.
   const k = Math.min(track.length - 1, Math.max(0, Math.round((window.startS + window.endS) / 2 / track.stepS)));
