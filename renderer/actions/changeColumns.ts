@@ -1,4 +1,5 @@
 import type { Problem } from '../../core/reading/problem.ts';
+import type { ColumnQuestion } from '../../core/reading/readCapture.ts';
 import { setColumnChoice } from '../../core/record/edits/captures.ts';
 import type { ColumnChoice } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
@@ -31,4 +32,16 @@ export async function changeColumns(
 /** Takes the guess as it is; the person has looked. */
 export function keepGuess(program: Program, captureId: string): void {
   program.captures.getState().answered(captureId);
+}
+
+/** The question about a capture's columns, also where all are certain; null where its file cannot be read. */
+export async function columnQuestion(program: Program, captureId: string): Promise<ColumnQuestion | null> {
+  const held = program.captures.getState().held[captureId];
+  if (held === undefined) return null;
+  if (held.question !== null) return held.question;
+  const outcome = await program.core.ask('open', { token: held.token, choice: held.choice, alwaysAsk: true });
+  if (!outcome.ok) return null;
+  if (outcome.value.summary.key !== held.summary.key)
+    await program.core.ask('close', { key: outcome.value.summary.key });
+  return outcome.value.question;
 }

@@ -1,5 +1,5 @@
+import { printSheet } from '../actions/exportSheet.ts';
 import { pickCaptures } from '../actions/openCaptures.ts';
-import { printSheet } from '../actions/printSheet.ts';
 import { refreshShelf } from '../actions/refreshShelf.ts';
 import { goToStart } from '../actions/vehicles.ts';
 import { recordOf } from '../state/recordStore.ts';

@@ -49,7 +49,7 @@ export function FindDialog({ onClose }: DialogProps) {
         onKeyDown={move}
       />
       {found.length === 0 && <p role="status">No command is called that. Try another word.</p>}
-      <ul role="listbox" id={list} aria-label="Commands" className="commandList">
+      <div role="listbox" id={list} aria-label="Commands" className="commandList">
         {found.map((command) => (
           <FoundCommand
             key={command.id}
@@ -59,7 +59,7 @@ export function FindDialog({ onClose }: DialogProps) {
             onRun={() => run(command)}
           />
         ))}
-      </ul>
+      </div>
     </Dialog>
   );
 }
@@ -76,14 +76,14 @@ function FoundCommand({ id, command, chosen, onRun }: FoundCommandProps) {
   const state = DEEDS.get(command.id)?.state(program);
   const keys = keysOf(command, program.shell.platform === 'darwin').join(' or ');
   return (
-    // Keys are heard by the field that this list belongs to.
-    <li
+    <button
       id={id}
+      type="button"
       role="option"
+      tabIndex={-1}
       aria-selected={chosen}
       aria-disabled={state?.enabled === false || undefined}
       className={chosen ? 'chosen' : ''}
-      onPointerDown={(event) => event.preventDefault()}
       onClick={onRun}
     >
       <span>
@@ -91,6 +91,6 @@ function FoundCommand({ id, command, chosen, onRun }: FoundCommandProps) {
         {state?.reason != null && <span className="soft"> {state.reason}</span>}
       </span>
       <kbd>{keys}</kbd>
-    </li>
+    </button>
   );
 }

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import { writeNote } from '../actions/notesAndReadings.ts';
 import { changeSettings } from '../actions/changeSettings.ts';
+import { writeNote } from '../actions/notesAndReadings.ts';
 import { useProgram } from '../program/programContext.ts';
 import type { DialogState } from '../state/dialogStore.ts';
 import { recordOf } from '../state/recordStore.ts';
@@ -41,7 +41,9 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
   return (
     <Dialog
       title={dialog.noteId === null ? title : 'Note'}
-      lead={note === undefined ? `${capture ?? 'The vehicle as a whole'}. It is kept while you type.` : writtenWords(note)}
+      lead={
+        note === undefined ? `${capture ?? 'The vehicle as a whole'}. It is kept while you type.` : writtenWords(note)
+      }
       onClose={close}
       foot={
         <Button look="main" onPress={close}>

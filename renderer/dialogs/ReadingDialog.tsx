@@ -121,7 +121,8 @@ export function ReadingDialog({ readingId, onClose }: DialogProps & { readonly r
 }
 
 function draftOf(unit: Temperature['unit'], kept: Reading | undefined): Draft {
-  if (kept === undefined) return { inlet: null, outlet: null, unit, bank: null, brick: null, rpm: null, emissivity: null };
+  if (kept === undefined)
+    return { inlet: null, outlet: null, unit, bank: null, brick: null, rpm: null, emissivity: null };
   const { inlet, outlet, bank, brick, rpm, emissivity } = kept;
   return { inlet: inlet.value, outlet: outlet.value, unit: inlet.unit, bank, brick, rpm, emissivity };
 }

@@ -1,11 +1,6 @@
 import { useStore } from 'zustand';
 import { WINDOW_KIND_WORDS } from '../../core/evidence/words/terms.ts';
-import {
-  moveWindow,
-  renameWindow,
-  setWindowBank,
-  setWindowKind,
-} from '../../core/record/edits/windows.ts';
+import { moveWindow, renameWindow, setWindowBank, setWindowKind } from '../../core/record/edits/windows.ts';
 import type { WindowKind } from '../../core/windows/window.ts';
 import { deleteWindow } from '../actions/windows.ts';
 import { useProgram } from '../program/programContext.ts';

@@ -22,7 +22,12 @@ export function FindingMargin() {
   const report = useStore(workspace, (state) => state.report);
   return (
     <aside className="margin right" aria-label="Finding">
-      <Tabs label="What is reported" tabs={TABS} chosen={report} onChoose={(id) => workspace.getState().set({ report: id })}>
+      <Tabs
+        label="What is reported"
+        tabs={TABS}
+        chosen={report}
+        onChoose={(id) => workspace.getState().set({ report: id })}
+      >
         {report === 'window' && <OfWindow />}
         {report === 'vehicle' && <VehicleReport />}
         {report === 'capture' && <CaptureFacts />}

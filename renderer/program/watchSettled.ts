@@ -13,7 +13,9 @@ export function watchSettled(program: Program, page: Document, started: Promise<
   const quiet = (): boolean => {
     const { pending, offer } = score.getState();
     const looking = offer !== null && offer.score === null;
-    return open && captures.getState().jobs.length === 0 && !pending && !looking && record.getState().save !== 'pending';
+    return (
+      open && captures.getState().jobs.length === 0 && !pending && !looking && record.getState().save !== 'pending'
+    );
   };
   const look = (): void => {
     const mine = ++round;

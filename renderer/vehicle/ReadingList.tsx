@@ -29,7 +29,10 @@ export function ReadingList({ record }: { readonly record: VehicleRecord }) {
 
 function ReadingRow({ reading }: { readonly reading: Reading }) {
   const program = useProgram();
-  const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'reading' && selected.id === reading.id);
+  const chosen = useStore(
+    program.workspace,
+    ({ selected }) => selected?.kind === 'reading' && selected.id === reading.id,
+  );
   const words = `${temperatureWords(reading.inlet)} to ${temperatureWords(reading.outlet)}`;
   const facts = [
     ...(reading.bank === null ? [] : [bankWords(reading.bank)]),
@@ -43,7 +46,11 @@ function ReadingRow({ reading }: { readonly reading: Reading }) {
         label={`Change the reading ${words}`}
         onPress={() => program.dialogs.getState().show({ kind: 'reading', readingId: reading.id })}
       />
-      <IconButton icon={Trash2} label={`Delete the reading ${words}`} onPress={() => deleteReading(program, reading.id)} />
+      <IconButton
+        icon={Trash2}
+        label={`Delete the reading ${words}`}
+        onPress={() => deleteReading(program, reading.id)}
+      />
     </Row>
   );
 }

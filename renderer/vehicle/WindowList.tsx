@@ -44,7 +44,10 @@ export function WindowList({ record }: { readonly record: VehicleRecord }) {
 
 function WindowRow({ window, record }: { readonly window: RecordWindow; readonly record: VehicleRecord }) {
   const program = useProgram();
-  const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'window' && selected.id === window.id);
+  const chosen = useStore(
+    program.workspace,
+    ({ selected }) => selected?.kind === 'window' && selected.id === window.id,
+  );
   const score = useStore(program.score, (state) => windowScoreOf(state, window.id));
   const name = windowName(window);
   const many = Object.keys(record.captures).length > 1;

@@ -19,7 +19,7 @@ export function Toolbar({ label, className, children }: ToolbarProps) {
 
   const move = (event: KeyboardEvent): void => {
     const buttons = buttonsOf(bar.current);
-    const at = buttons.findIndex((button) => button === document.activeElement);
+    const at = buttons.findIndex((button) => button.matches(':focus'));
     const to = targetOf(event.key, at, buttons.length);
     const target = to === null ? undefined : buttons[to];
     if (at === -1 || target === undefined) return;

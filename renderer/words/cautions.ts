@@ -13,7 +13,10 @@ export const CAUTIONS: readonly Caution[] = [
   },
   { id: 'stands', words: 'Put a raised vehicle on stands. Never work under a car that a jack alone holds.' },
   { id: 'turning', words: 'Keep clear of belts, fans and wheels; an electric fan starts by itself.' },
-  { id: 'fire', words: 'Hot exhaust sets dry grass, rags and spilt fuel alight. Look at the ground under the car first.' },
+  {
+    id: 'fire',
+    words: 'Hot exhaust sets dry grass, rags and spilt fuel alight. Look at the ground under the car first.',
+  },
   { id: 'propane', words: 'Propane: no flame, a small flow, good air.' },
   { id: 'road', words: 'On the road a second person reads the instrument. Do not drive with a flashing engine light.' },
   {

@@ -2,12 +2,8 @@ import type { CoreQuestionName, CoreQuestions, FromCore, ToCore } from '../../co
 import type { Outcome, Problem } from '../../core/reading/problem.ts';
 import type { ReadProgress } from '../../core/reading/readCapture.ts';
 
-/** The part of a MessagePort the client uses. */
-export interface CorePort {
-  postMessage(message: ToCore): void;
-  onmessage: ((event: { readonly data: FromCore }) => void) | null;
-  close(): void;
-}
+/** The part of a port the client uses. */
+export type CorePort = Pick<MessagePort, 'postMessage' | 'onmessage' | 'close'>;
 
 export interface AskOptions {
   onProgress?(progress: ReadProgress): void;

@@ -1,10 +1,10 @@
 import { useStore } from 'zustand';
 import { locateCapture } from '../actions/findCaptures.ts';
+import { CommandButton } from '../commands/CommandButton.tsx';
 import { ComparePage } from '../compare/ComparePage.tsx';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { Button } from '../widgets/Button.tsx';
-import { CommandButton } from '../commands/CommandButton.tsx';
 import { OpeningJobs } from './OpeningJobs.tsx';
 import { ToolRow } from './ToolRow.tsx';
 import { Traces } from './Traces.tsx';
@@ -41,7 +41,9 @@ function NothingShown({ captureId }: { readonly captureId: string | null }) {
   if (capture !== undefined && missing !== undefined) {
     return (
       <div className="nothingShown">
-        <h2>{missing.why === 'changed' ? 'The file is no longer the one that was recorded' : 'The file was not found'}</h2>
+        <h2>
+          {missing.why === 'changed' ? 'The file is no longer the one that was recorded' : 'The file was not found'}
+        </h2>
         <p>
           {capture.name} is not where it was, or its contents have changed. Windows, notes and findings are kept. Say
           where the original is; it is taken only if its hash is the same.
@@ -56,7 +58,9 @@ function NothingShown({ captureId }: { readonly captureId: string | null }) {
   return (
     <div className="nothingShown">
       <h2>Traces will be here</h2>
-      <p>Open a capture as the instrument wrote it, or drop it anywhere on this window. It is only read, never changed.</p>
+      <p>
+        Open a capture as the instrument wrote it, or drop it anywhere on this window. It is only read, never changed.
+      </p>
       <CommandButton id="file.open" look="main" words="Open capture" />
     </div>
   );

@@ -24,12 +24,7 @@ export function OpeningJobs() {
 }
 
 function Job({ job }: { readonly job: OpeningJob }) {
-  const { clock } = useProgram();
-  const [elapsedMs, setElapsedMs] = useState(0);
-  useEffect(
-    () => clock.after(LOOK_EVERY_MS, () => setElapsedMs(clock.now() - job.startedAt)),
-    [clock, job.startedAt, elapsedMs],
-  );
+  const elapsedMs = useElapsed(job.startedAt);
   const stage = progressStage(elapsedMs);
   if (stage === 'nothing') return null;
   if (stage === 'sign') {
@@ -40,6 +35,22 @@ function Job({ job }: { readonly job: OpeningJob }) {
     );
   }
   return <Bar job={job} timeLeft={stage === 'barWithTime'} elapsedMs={elapsedMs} />;
+}
+
+/** Milliseconds since a moment, by the program's clock; looked at four times a second. */
+function useElapsed(sinceMs: number): number {
+  const { clock } = useProgram();
+  const [elapsedMs, setElapsedMs] = useState(0);
+  useEffect(() => {
+    let callOff = (): void => undefined;
+    const look = (): void => {
+      setElapsedMs(clock.now() - sinceMs);
+      callOff = clock.after(LOOK_EVERY_MS, look);
+    };
+    look();
+    return () => callOff();
+  }, [clock, sinceMs]);
+  return elapsedMs;
 }
 
 interface BarProps {

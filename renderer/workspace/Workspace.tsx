@@ -1,9 +1,9 @@
 import { useStore } from 'zustand';
-import { Centre } from './Centre.tsx';
 import { FindingMargin } from '../finding/FindingMargin.tsx';
 import { useProgram } from '../program/programContext.ts';
-import { TopLine } from './TopLine.tsx';
 import { VehicleMargin } from '../vehicle/VehicleMargin.tsx';
+import { Centre } from './Centre.tsx';
+import { TopLine } from './TopLine.tsx';
 
 /** Traces in the middle, lists on one side, the finding on the other, and above it all what is known, in words. */
 export function Workspace() {

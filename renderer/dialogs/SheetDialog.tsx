@@ -1,0 +1,103 @@
+import { Download, FolderOpen, Printer } from 'lucide-react';
+import { useEffect, useState } from 'react';
+import type { Sheet } from '../../core/evidence/sheet.ts';
+import { type Included, NOTHING_PRIVATE } from '../../core/evidence/sheetInput.ts';
+import { exportSheet, htmlOf, printSheet, type SheetKind } from '../actions/exportSheet.ts';
+import { makeSheet } from '../actions/makeSheet.ts';
+import { useProgram } from '../program/programContext.ts';
+import { Button } from '../widgets/Button.tsx';
+import { CheckField } from '../widgets/CheckField.tsx';
+import { Dialog } from '../widgets/Dialog.tsx';
+import { Problems } from '../workspace/Problems.tsx';
+import type { DialogProps } from './dialogProps.ts';
+import { SheetPreview } from './SheetPreview.tsx';
+
+const KINDS: readonly { kind: SheetKind; words: string }[] = [
+  { kind: 'html', words: 'HTML' },
+  { kind: 'pdf', words: 'PDF' },
+  { kind: 'csv', words: 'CSV' },
+  { kind: 'json', words: 'JSON' },
+  { kind: 'md', words: 'Markdown' },
+];
+
+const PRIVATE: readonly { field: keyof Included; words: string }[] = [
+  { field: 'vin', words: 'Last six of the vehicle number' },
+  { field: 'plate', words: 'Number plate' },
+  { field: 'customer', words: 'Customer' },
+  { field: 'complaint', words: 'Complaint' },
+];
+
+/** The sheet as it will be handed over, before it is. Private fields stay out unless they are ticked in. */
+export function SheetDialog({ onClose }: DialogProps) {
+  const program = useProgram();
+  const [include, setInclude] = useState<Included>(NOTHING_PRIVATE);
+  const [sheet, setSheet] = useState<Sheet | null>(null);
+  const [exported, setExported] = useState(false);
+
+  useEffect(() => {
+    let latest = true;
+    void makeSheet(program, include).then((made) => latest && setSheet(made));
+    return () => {
+      latest = false;
+    };
+  }, [program, include]);
+
+  const write = async (kind: SheetKind): Promise<void> => {
+    if (sheet === null) return;
+    await exportSheet(program, sheet, kind);
+    setExported(true);
+  };
+
+  return (
+    <Dialog
+      title="Evidence sheet"
+      lead="This is what the other person gets. Nothing leaves this computer until you choose a kind below."
+      width="page"
+      onClose={onClose}
+      foot={
+        <>
+          {exported && (
+            <Button look="quiet" icon={FolderOpen} className="push" onPress={() => void program.shell.showExport(null)}>
+              Show in its folder
+            </Button>
+          )}
+          <Button look="outline" icon={Printer} onPress={() => void printSheet(program, sheet)}>
+            Print
+          </Button>
+          {KINDS.map(({ kind, words }) => (
+            <Button
+              key={kind}
+              look={kind === 'pdf' ? 'main' : 'outline'}
+              icon={Download}
+              label={`${words}: write the sheet`}
+              onPress={() => void write(kind)}
+            >
+              {words}
+            </Button>
+          ))}
+        </>
+      }
+    >
+      <div className="sheetPage">
+        <fieldset className="sheetChoices">
+          <legend>Put in, too</legend>
+          {PRIVATE.map(({ field, words }) => (
+            <CheckField
+              key={field}
+              label={words}
+              checked={include[field]}
+              onChecked={(checked) => setInclude({ ...include, [field]: checked })}
+            />
+          ))}
+          <p className="soft">What is not ticked is left out, and the sheet says that it was.</p>
+          <Problems places={['export']} />
+        </fieldset>
+        {sheet === null ? (
+          <p>Nothing has been scored yet.</p>
+        ) : (
+          <SheetPreview html={htmlOf(sheet)} title={sheet.title} />
+        )}
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,80 @@
+import { renameVehicle, setIdentity } from '../../../core/record/edits/vehicle.ts';
+import type { Identity, VehicleRecord } from '../../../core/record/schema.ts';
+import { useProgram } from '../../program/programContext.ts';
+import { NumberField } from '../../widgets/NumberField.tsx';
+import { SelectField } from '../../widgets/SelectField.tsx';
+import { TextField } from '../../widgets/TextField.tsx';
+
+interface IdentityFormProps {
+  readonly record: VehicleRecord;
+  readonly focusName: boolean;
+}
+
+/** Who the vehicle is. */
+export function IdentityForm({ record, focusName }: IdentityFormProps) {
+  const { record: store } = useProgram();
+  const { edit } = store.getState();
+  const { identity } = record;
+  const set = (changed: Partial<Identity>): void => edit(setIdentity(changed));
+  const { mileage } = identity;
+  return (
+    <div className="fields">
+      <TextField
+        label="Name"
+        className="whole"
+        value={identity.name}
+        hint="What the shop calls it."
+        autoFocus={focusName}
+        onValue={(name) => name.trim() !== '' && edit(renameVehicle(name.trim()), 'name of vehicle')}
+      />
+      <TextField
+        label="Description"
+        className="whole"
+        value={identity.description}
+        onValue={(description) => set({ description })}
+      />
+      <NumberField
+        label="Model year"
+        value={identity.modelYear}
+        min={1900}
+        max={2200}
+        whole
+        onValue={(modelYear) => set({ modelYear })}
+      />
+      <NumberField
+        label="Engine displacement"
+        unit="l"
+        value={identity.engineLitres}
+        min={0.05}
+        max={30}
+        onValue={(engineLitres) => set({ engineLitres })}
+      />
+      <NumberField
+        label="Mileage"
+        value={mileage?.value ?? null}
+        min={0}
+        onValue={(value) => set({ mileage: value === null ? null : { value, unit: mileage?.unit ?? 'km' } })}
+      />
+      <SelectField
+        label="Mileage in"
+        value={mileage?.unit ?? 'km'}
+        choices={[
+          { value: 'km', words: 'km' },
+          { value: 'mi', words: 'mi' },
+        ]}
+        onValue={(unit) => set({ mileage: { value: mileage?.value ?? 0, unit } })}
+      />
+      <TextField label="Vehicle identification number" value={identity.vin} onValue={(vin) => set({ vin })} />
+      <TextField label="Number plate" value={identity.plate} onValue={(plate) => set({ plate })} />
+      <TextField
+        label="Customer"
+        className="whole"
+        value={identity.customer}
+        rows={2}
+        maxLength={20_000}
+        hint="Stays out of evidence sheets unless you tick it in."
+        onValue={(customer) => set({ customer })}
+      />
+    </div>
+  );
+}

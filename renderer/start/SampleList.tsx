@@ -1,0 +1,28 @@
+import { useStore } from 'zustand';
+import { stemOf } from '../actions/sampleStories.ts';
+import { useProgram } from '../program/programContext.ts';
+import type { SampleDrive } from '../state/shelfStore.ts';
+
+interface SampleListProps {
+  onOpen(drive: SampleDrive): void;
+}
+
+/** The sample drives: what each shows, and that it is invented. */
+export function SampleList({ onOpen }: SampleListProps) {
+  const { shelf } = useProgram();
+  const samples = useStore(shelf, (state) => state.samples);
+  return (
+    <ul className="shelfList samples">
+      {samples.map((drive) => (
+        <li key={drive.token}>
+          <button type="button" data-sample={stemOf(drive.name)} onClick={() => onOpen(drive)}>
+            <span>
+              {drive.name} <span className="inventedMark">invented</span>
+            </span>
+            <span className="soft">{drive.words}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
