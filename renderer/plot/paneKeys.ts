@@ -1,7 +1,5 @@
-// Keys in a focused pane. What moves the cursor or the view is done here; every other key is a command of the program,
-// found in the one list of commands, so that pane, menu and help cannot differ.
-
-import { COMMANDS } from '../../core/bridge/commandList.ts';
+// Keys in a focused pane that move the cursor or the view. Every other key is left alone: keys that are commands are
+// heard by the program's key map, which also knows whether the person wants single letters to act.
 
 export interface PaneKey {
   readonly key: string;
@@ -19,7 +17,6 @@ export type PaneKeyDeed =
   | { readonly kind: 'zoom'; readonly factor: number }
   | { readonly kind: 'pan'; readonly screens: number }
   | { readonly kind: 'end'; readonly direction: 1 | -1 }
-  | { readonly kind: 'command'; readonly id: string }
   /** Drops what is under way: a half-drawn window, a second cursor. */
   | { readonly kind: 'drop' };
 
@@ -40,21 +37,16 @@ export const PANE_KEYS: readonly { readonly keys: string; readonly words: string
 /** What a key does in a pane, or null where it means nothing there. */
 export function paneKeyDeed(key: PaneKey): PaneKeyDeed | null {
   const jump = key.ctrlKey || key.metaKey;
-  if (!key.altKey) {
-    if (key.key === 'ArrowLeft' || key.key === 'ArrowRight') {
-      const direction = key.key === 'ArrowRight' ? 1 : -1;
-      if (jump) return { kind: 'stop', direction };
-      return { kind: 'step', direction, count: key.shiftKey ? FAST_STEPS : 1 };
-    }
-    if (!jump) {
-      const own = ownKey(key.key);
-      if (own !== null) return own;
-    }
+  if (key.altKey) return null;
+  if (key.key === 'ArrowLeft' || key.key === 'ArrowRight') {
+    const direction = key.key === 'ArrowRight' ? 1 : -1;
+    if (jump) return { kind: 'stop', direction };
+    return { kind: 'step', direction, count: key.shiftKey ? FAST_STEPS : 1 };
   }
-  return jump || key.altKey ? null : commandOf(key.key);
+  return jump ? null : plainKeyDeed(key.key);
 }
 
-function ownKey(key: string): PaneKeyDeed | null {
+function plainKeyDeed(key: string): PaneKeyDeed | null {
   switch (key) {
     case '+':
     case '=':
@@ -75,13 +67,4 @@ function ownKey(key: string): PaneKeyDeed | null {
     default:
       return null;
   }
-}
-
-function commandOf(key: string): PaneKeyDeed | null {
-  const wanted = key.toLowerCase();
-  const found = COMMANDS.find(
-    (command) =>
-      command.inPane === true && (command.key?.toLowerCase() === wanted || command.otherKey?.toLowerCase() === wanted),
-  );
-  return found === undefined ? null : { kind: 'command', id: found.id };
 }

@@ -35,13 +35,16 @@ export const PANE_COLOURS = {
   tintSelected: { light: '#f0e6cb', dark: '#283539' },
   /** A stretch that is being marked. */
   tintMarking: { light: '#e4efec', dark: '#1f3234' },
-  /** Grid: carries no meaning beyond its labels, so it may be as faint as recorder paper has it. */
-  grid: { light: '#dfddcf', dark: '#2b3033' },
-  gridFine: { light: '#efeee4', dark: '#1d2123' },
+  /**
+   * Grid: carries no meaning beyond its labels, so it may be as faint as recorder paper has it;
+   * laid over paper and tint alike. */
+  grid: { light: '#1c1b1720', dark: '#efece21c' },
+  gridFine: { light: '#1c1b170f', dark: '#efece20c' },
   axisInk: { light: '#514e46', dark: '#bab6aa' },
   /** Guide lines: fainter than any trace, and still 3 : 1 over every ground. */
   guide: { light: '#858175', dark: '#85898d' },
-  guideInk: { light: '#514e46', dark: '#bab6aa' },
+  /** Between the two lines of a guide band. */
+  guideBand: { light: '#1c1b170a', dark: '#efece20d' },
   /** Traces of the model. */
   ghost: { light: '#6b675d', dark: '#a5a196' },
   edge: { light: '#7a766b', dark: '#8f9397' },
