@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useCallback, useLayoutEffect, useMemo, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, useCallback, useMemo, useRef } from 'react';
 import './traces.css';
 import type { ChannelSummary } from '../../core/bridge/coreMessages.ts';
 import type { Stretch } from '../../core/windows/window.ts';
