@@ -26,6 +26,13 @@ export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureW
     );
   }
   if (role === 'other') return found;
+  const [least, most] = ROLE_FACTS[role].plausible;
+  if (facts.finite > 0 && (facts.min < least || facts.max > most)) {
+    say(
+      'other',
+      `“${name}” reaches from ${tidy(facts.min)} to ${tidy(facts.max)}, beyond what such a channel can carry; the values were kept.`,
+    );
+  }
   if (facts.finite === 0) say('other', `“${name}” holds no values.`);
   else if (facts.resolution === 0 && facts.finite > 1 && role !== 'fuelStatus') {
     say(

@@ -6,7 +6,9 @@ import type { ColumnChoice } from '../record/schema.ts';
 import { knownOther } from './knownOther.ts';
 import { LAYOUTS } from './layouts/index.ts';
 import type { FileHead, Layout } from './layouts/layout.ts';
-import { peekBytes } from './peekBytes.ts';
+import { packingOf, unpack } from './packed/unpack.ts';
+import { unpackWarnings } from './packed/unpackReport.ts';
+import { type Peeked, peekBytes } from './peekBytes.ts';
 import type { Outcome } from './problem.ts';
 import { REFUSALS, refused } from './refusals.ts';
 import { whyUnreadable } from './whyUnreadable.ts';
@@ -84,22 +86,45 @@ export async function readCapture(source: ByteSource, options: ReadOptions): Pro
   const counted = countedChunks(source, (bytes) => {
     bytesRead += bytes;
   });
-  const peeked = await peekBytes(counted, HEAD_BYTES);
+  const outer = await peekBytes(counted, HEAD_BYTES);
+  if (outer.bytes.length === 0) return refused(REFUSALS.empty(source.name));
+  const goesOn = (rows: number): boolean => {
+    options.onProgress?.({ bytesRead, bytesTotal: source.bytes, rows });
+    return options.isCancelled?.() !== true;
+  };
+  if (!goesOn(0)) return refused(REFUSALS.cancelled(source.name));
+  const packing = packingOf(outer.bytes);
+  if (packing === null) return readBytes(source, outer, options, goesOn);
+  const { chunks, report } = unpack(packing, source.name, outer);
+  const inner = await peekBytes(chunks, HEAD_BYTES);
+  if (report.problem === null && packingOf(inner.bytes) !== null) report.problem = REFUSALS.nested(source.name);
+  if (report.problem !== null) return refused(report.problem);
+  if (inner.bytes.length === 0)
+    return refused(REFUSALS.unreadable(source.name, '', report.broken ?? 'This packed file is empty.'));
+  const outcome = await readBytes(source, inner, options, goesOn);
+  if (report.problem !== null) return refused(report.problem);
+  if (!outcome.ok) return outcome;
+  const { capture, question } = outcome.value;
+  return {
+    ok: true,
+    value: {
+      capture: { ...capture, bytes: bytesRead, warnings: [...unpackWarnings(report), ...capture.warnings] },
+      question,
+    },
+  };
+}
+
+/** Reads what is no longer packed. */
+async function readBytes(
+  source: ByteSource,
+  peeked: Peeked,
+  options: ReadOptions,
+  goesOn: (rows: number) => boolean,
+): Promise<Outcome<ReadCapture>> {
   const head: FileHead = { name: source.name, bytes: peeked.bytes, whole: peeked.whole };
-  if (head.bytes.length === 0) return refused(REFUSALS.empty(source.name));
-  if (options.isCancelled?.() === true) return refused(REFUSALS.cancelled(source.name));
   const layout = surestLayout(head);
   if (layout === null) return refused(whyUnreadable(head));
-  return layout.read({
-    head,
-    chunks: peeked.all(),
-    bytesTotal: source.bytes,
-    options,
-    goesOn(rows) {
-      options.onProgress?.({ bytesRead, bytesTotal: source.bytes, rows });
-      return options.isCancelled?.() !== true;
-    },
-  });
+  return layout.read({ head, chunks: peeked.all(), bytesTotal: source.bytes, options, goesOn });
 }
 
 /** The layout that is surest of a file, the first of equals; null where none fits. */

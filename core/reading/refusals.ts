@@ -74,6 +74,24 @@ export const REFUSALS = {
     where: name,
     doNext: 'Close other programs and captures, or export a shorter stretch or fewer channels.',
   }),
+  expandsTooMuch: (name: string, how: string): Problem => ({
+    id: 'expandsTooMuch',
+    what: `This packed file grows to ${how} when it is unpacked; recordings do not.`,
+    where: name,
+    doNext: 'Do not open it unless you know where it comes from; ask the sender for the recording as plain text.',
+  }),
+  damaged: (name: string): Problem => ({
+    id: 'damaged',
+    what: 'This packed file is damaged: its content does not fit its check sum.',
+    where: name,
+    doNext: 'Copy it again from where it was recorded; nobody could say which of its values are wrong.',
+  }),
+  nested: (name: string): Problem => ({
+    id: 'nested',
+    what: 'This packed file holds another packed file.',
+    where: name,
+    doNext: 'Unpack it once, and open what is inside.',
+  }),
   archive: (name: string, what: string, doNext: string): Problem => ({ id: 'archive', what, where: name, doNext }),
 } as const;
 

@@ -1,27 +1,34 @@
 import type { Behaviour } from './naming/behaviour.ts';
 
 const MOST = 4096;
+/** Left out on either side of the range. */
+const OUTERMOST = 0.01;
 
-/** What the values look like; minimum and maximum over all, median and distinct values over a spread of a few thousand. */
+/** What the values look like, judged on a spread of a few thousand of them. */
 export function sampleBehaviour(values: Float32Array | Float64Array): Behaviour {
-  let finite = 0;
-  let min = Number.POSITIVE_INFINITY;
-  let max = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < values.length; i++) {
-    const value = values[i] ?? Number.NaN;
-    if (value < min) min = value;
-    if (value > max) max = value;
-    if (!Number.isNaN(value)) finite++;
-  }
+  const stride = Math.max(1, Math.floor(values.length / MOST));
+  let picked = pick(values, stride);
+  // A sparse channel may have none of its values on the stride.
+  if (picked.length < 64 && stride > 1) picked = pick(values, 1);
+  const finite = picked.length;
   if (finite === 0) return { finite: 0, min: 0, max: 0, median: 0, distinct: 0 };
-  const stride = Math.max(1, Math.floor(finite / MOST));
-  const picked: number[] = [];
-  let seen = 0;
-  for (let i = 0; i < values.length; i++) {
+  picked.sort();
+  const at = (share: number): number => picked[Math.round((finite - 1) * share)] ?? 0;
+  return {
+    finite,
+    min: at(finite < 20 ? 0 : OUTERMOST),
+    max: at(finite < 20 ? 1 : 1 - OUTERMOST),
+    median: at(0.5),
+    distinct: new Set(picked).size,
+  };
+}
+
+function pick(values: Float32Array | Float64Array, stride: number): Float64Array {
+  const picked = new Float64Array(Math.ceil(values.length / stride));
+  let length = 0;
+  for (let i = 0; i < values.length; i += stride) {
     const value = values[i] ?? Number.NaN;
-    if (Number.isNaN(value)) continue;
-    if (seen++ % stride === 0) picked.push(value);
+    if (Number.isFinite(value)) picked[length++] = value;
   }
-  picked.sort((a, b) => a - b);
-  return { finite, min, max, median: picked[picked.length >> 1] ?? 0, distinct: new Set(picked).size };
+  return picked.subarray(0, length);
 }

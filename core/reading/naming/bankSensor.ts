@@ -33,6 +33,9 @@ const TRIM_NUMBER =
   /(?:ft|trim|korrektur|correction|ajuste|term|terme|plazo)[\s_\-#]{0,2}b?([12])(?:[\s_-]?s?([1-4]))?(?!\d)/;
 const LAST_NUMBER = /(?:^|[^\d.])([1-8])\s*(?:\)|\]|$|(?=[\s_]+(?:voltage|volt|spannung|tension|voltaje)))/;
 
+/** Temperatures of converters are numbered like sensors: CATEMP11. */
+const CATALYST_PAIR = /(?:temp|temperature)[\s_]*([12])[\s_]?([1-4])$/;
+
 /**
  * Bank and sensor in a name, in the forms in which the trade writes them. `lower` is the name in lower case, its unit
  * taken off. `single` says that one digit by itself is a sensor's number (names of oxygen sensors), or a bank's ('trim').
@@ -53,7 +56,9 @@ export function bankSensorIn(lower: string, single: 'sensor' | 'bank' | 'none' =
     const trim = TRIM_NUMBER.exec(lower);
     if (trim !== null) return found(lower, trim[0], trim[1], trim[2]);
   }
-  const last = single === 'none' ? null : LAST_NUMBER.exec(lower);
+  const catalyst = CATALYST_PAIR.exec(lower);
+  if (catalyst !== null) return found(lower, catalyst[0], catalyst[1], catalyst[2]);
+  const last = single === 'none' ? null : LAST_NUMBER.exec(withoutO2(lower));
   if (last?.[1] !== undefined) return numbered(lower, last[0], Number(last[1]), single === 'bank');
   return { bank: null, sensor: null, rest: lower };
 }
@@ -63,7 +68,7 @@ function alone(lower: string, bank: RegExpExecArray | null, sensor: RegExpExecAr
   const number = sensor?.[1] === undefined ? null : Number(sensor[1]);
   if (bank === null && number !== null) return numbered(lower, sensor?.[0] ?? '', number, false);
   // With the bank named, a lone last digit is the sensor's: "O2 Bank 1 - 2".
-  const after = number === null ? LAST_NUMBER.exec(rest)?.[1] : undefined;
+  const after = number === null ? LAST_NUMBER.exec(withoutO2(rest))?.[1] : undefined;
   return { bank: bankOf(bank?.[1]), sensor: number ?? (after === undefined ? null : Number(after)), rest };
 }
 
@@ -77,6 +82,11 @@ function numbered(lower: string, part: string, number: number, isBank: boolean):
 
 function found(lower: string, part: string, bank: string | undefined, sensor: string | undefined): BankSensor {
   return { bank: bankOf(bank), sensor: sensor === undefined ? null : Number(sensor), rest: without(lower, part) };
+}
+
+/** The 2 of O2 is no sensor's number. */
+function withoutO2(text: string): string {
+  return text.replace(/h?o2s?/g, ' ');
 }
 
 function without(text: string, part: string | undefined): string {

@@ -1,6 +1,9 @@
 import type { Role } from '../../capture/roles.ts';
 
-/** What a channel's values look like, in the file's own unit unless it says otherwise. All finite; zeros for no samples. */
+/**
+ * What a channel's values look like, in the file's own unit unless it says otherwise. All finite; zeros for no samples.
+ * `min` and `max` leave the outermost hundredth on either side out: one spoiled row must not change what a channel is.
+ */
 export interface Behaviour {
   readonly finite: number;
   readonly min: number;

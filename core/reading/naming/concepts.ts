@@ -83,6 +83,7 @@ export function plainWords(name: string): string {
     .replace(/ß/g, 'ss')
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replace(/([A-Z])([A-Z][a-z]{2})/g, '$1 $2')
+    .replace(/([0-9])([A-Z][a-z])/g, '$1 $2')
     .normalize('NFD')
     .replace(/[\u0300-\u036F]/g, '')
     .toLowerCase()

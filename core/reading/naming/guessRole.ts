@@ -17,7 +17,7 @@ export interface FileHabits {
 export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits): RoleGuess {
   const short = column.unit === null ? shortUnitAtEnd(column.name) : null;
   const withUnit: NamedColumn = short === null ? column : { ...column, unit: short.unit };
-  const ideas = conceptsIn(plainWords(column.name));
+  const ideas = ideasOf(withUnit);
   const oxygen = oxygenRole(withUnit, ideas, b);
   if (oxygen !== null && oxygen.role !== 'other') return oxygen;
   let best: RoleGuess | null = null;
@@ -26,6 +26,13 @@ export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits)
     if (guess !== null && (best === null || guess.score > best.score)) best = guess;
   }
   return best ?? oxygen ?? otherGuess(column.unit, 'name says nothing that is scored');
+}
+
+/** A unit of rotation says engine speed even where the name only says engine. */
+function ideasOf({ name, unit }: NamedColumn): ReadonlySet<Concept> {
+  const ideas = conceptsIn(plainWords(name));
+  if (unit === null || findUnit(unit)?.quantity !== 'rotation') return ideas;
+  return new Set([...ideas, 'engineSpeed']);
 }
 
 function fits(rule: RoleRule, ideas: ReadonlySet<Concept>): boolean {

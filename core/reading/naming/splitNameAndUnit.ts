@@ -26,7 +26,13 @@ export function splitNameAndUnit(heading: string): NameAndUnit {
     return middleBracket(text);
   }
   const word = LAST_WORD.exec(text);
-  if (word?.[1] !== undefined && word[2] !== undefined && !SHORT.test(word[2]) && findUnit(word[2]) !== null) {
+  if (
+    word?.[1] !== undefined &&
+    word[2] !== undefined &&
+    !/\bper$/i.test(word[1]) &&
+    !SHORT.test(word[2]) &&
+    findUnit(word[2]) !== null
+  ) {
     return { name: word[1].trim(), unit: word[2] };
   }
   return middleBracket(text);

@@ -3,7 +3,7 @@ import type { Vocabulary } from './concepts.ts';
 /** English words of the trade, with the abbreviations that instruments of every country write. */
 export const ENGLISH: Vocabulary = {
   oxygenSensor:
-    'o2|o2s|o2s*|o2v|o2volt*|ho2s*|h2os*|heated o2|o2b*|o2 *|oxygen|oxy|oxygensensor|a f sensor|af sensor|afs|afs[0-9]*|hego*|ego|egos|uego*|lambda sensor|lambda probe|lambdasensor*|lambdaprobe*|lsu|lsf|exhaust gas oxygen',
+    'o2|o2s|o2s*|o2v*|ho2s*|h2os*|heated o2|o2b*|o2 *|oxygen|oxy|oxygensensor|a f sensor|af sensor|afs|afs[0-9]*|hego*|ego|egos|uego*|lambda sensor|lambda probe|lambdasensor*|lambdaprobe*|lsu|lsf|exhaust gas oxygen',
   lambda:
     'lambda|lambda[0-9]*|equivalence|equivalenceratio|equiv|equiv ratio|eq ratio|eqrat|eqr|afr|afr[0-9]*|a f|air fuel|airfuel*|wideband|wide band|wide range|widerange|wr|wrlambda|uego*|air ratio',
   voltage: 'voltage|volt|volts|output voltage|v|mv|vdc|o2v|[a-z0-9]*volt|[a-z0-9]*voltage',
@@ -25,7 +25,7 @@ export const ENGLISH: Vocabulary = {
   intakeAir:
     'iat|iat[0-9]*|intake air|intakeair*|intake temp*|inlet air|inlet temp*|intake manifold temp*|manifold air temp*|mat|act|air intake|air charge temp*|charge air temp*|air temp|intaketemp*|iattemp',
   otherMedium:
-    'oil|ambient|outside|outdoor|transmission|trans|gearbox|tft|fuel temp*|fuel rail|exhaust|egt|egt[0-9]*|battery|cabin|interior|ecu|ecm|pcm|brake|tyre|tire|turbo*|intercooler|hybrid|inverter|evap*|egr|cylinder head|head temp*|dpf|particulate|nox|scr|urea|def|module|control|climate|evaporator|ac',
+    'oil|ambient|outside|outdoor|transmission|trans|gearbox|tft|fuel temp*|fuel rail|exhaust|egt|egt[0-9]*|battery|cabin|interior|ecu|ecm|pcm|brake|tyre|tire|turbo*|intercooler|hybrid|inverter|evap*|egr|cylinder head|head temp*|dpf|particulate|nox|scr|urea|def|module|control|climate|evaporator|ac|fan|turbine|shaft|input|output|alternator|generator|pump|compressor',
   airFlow:
     'maf|maf[0-9]*|mafr|mafs|maf rate|mass air|mass airflow|massairflow|mass flow|air flow|airflow|airflow rate|air mass|airmass|mass air flow*|massflow|air flow rate',
   load: 'load|loadpct|load pct|engload|calcload|calculated load|engine load|calc load|load value|clv|engineload*|loadvalue|[a-z]*load',

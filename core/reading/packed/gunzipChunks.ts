@@ -1,0 +1,95 @@
+import { FlateErrorCode, Gunzip } from 'fflate';
+import { REFUSALS } from '../refusals.ts';
+import { crc32 } from './crc32.ts';
+import { ExpansionGuard } from './expansionGuard.ts';
+import type { UnpackReport } from './unpackReport.ts';
+
+/**
+ * The bytes inside a gzip stream, of one member or several. A stream that is cut off or damaged ends where it breaks,
+ * with a word in the report; one that grows beyond all measure ends with a refusal there.
+ */
+export async function* gunzipChunks(
+  name: string,
+  chunks: AsyncIterable<Uint8Array>,
+  report: UnpackReport,
+): AsyncGenerator<Uint8Array, void, undefined> {
+  const guard = new ExpansionGuard(name);
+  const trailer = new Trailer();
+  const ready: Uint8Array[] = [];
+  const gunzip = new Gunzip((data) => {
+    guard.gave(data.length);
+    trailer.gave(data);
+    if (data.length > 0) ready.push(data);
+  });
+  gunzip.onmember = () => trailer.nextMember();
+  for await (const chunk of chunks) {
+    for (let at = 0; at < chunk.length; ) {
+      const slice = chunk.subarray(at, at + guard.slice);
+      at += slice.length;
+      guard.took(slice.length);
+      trailer.took(slice);
+      if (!push(name, gunzip, slice, false, report)) {
+        yield* ready.splice(0);
+        return;
+      }
+      yield* ready.splice(0);
+      report.problem = guard.problem();
+      if (report.problem !== null) return;
+    }
+  }
+  const ended = push(name, gunzip, new Uint8Array(0), true, report);
+  yield* ready.splice(0);
+  if (ended && !trailer.fits()) report.problem ??= REFUSALS.damaged(name);
+}
+
+function push(name: string, gunzip: Gunzip, slice: Uint8Array, final: boolean, report: UnpackReport): boolean {
+  try {
+    gunzip.push(slice, final);
+    return true;
+  } catch (fault) {
+    noteFault(name, fault, report);
+    return false;
+  }
+}
+
+/**
+ * Notes what an inflater threw. A stream that merely ends too early is good up to there; in a damaged one nobody can say
+ * which values are wrong, and a converter must not be judged by them.
+ */
+export function noteFault(name: string, fault: unknown, report: UnpackReport): void {
+  const cut = fault instanceof Error && 'code' in fault && fault.code === FlateErrorCode.UnexpectedEOF;
+  if (cut) report.broken = 'The packed file ends in the middle; what was recorded after that is missing.';
+  else report.problem ??= REFUSALS.damaged(name);
+}
+
+/** Checks length and check sum of a stream of one member; fflate checks neither. */
+class Trailer {
+  private sum = 0;
+  private length = 0;
+  private members = 1;
+  private last = new Uint8Array(0);
+
+  gave(data: Uint8Array): void {
+    if (this.members > 1) return;
+    this.sum = crc32(data, this.sum);
+    this.length += data.length;
+  }
+
+  took(slice: Uint8Array): void {
+    const both = new Uint8Array(this.last.length + slice.length);
+    both.set(this.last);
+    both.set(slice, this.last.length);
+    this.last = both.slice(-8);
+  }
+
+  nextMember(): void {
+    this.members++;
+  }
+
+  /** True also where it cannot be told: several members, or no trailer. */
+  fits(): boolean {
+    if (this.members > 1 || this.last.length < 8) return true;
+    const view = new DataView(this.last.buffer);
+    return view.getUint32(0, true) === this.sum && view.getUint32(4, true) === this.length >>> 0;
+  }
+}

@@ -1,0 +1,171 @@
+import { Inflate, Unzip, type UnzipDecoder, type UnzipFile } from 'fflate';
+import type { Problem } from '../problem.ts';
+import { REFUSALS } from '../refusals.ts';
+import { ExpansionGuard } from './expansionGuard.ts';
+import { noteFault } from './gunzipChunks.ts';
+import type { UnpackReport } from './unpackReport.ts';
+
+/** An archive of recordings has a few entries. */
+const MOST_ENTRIES = 1000;
+/** Endings of files that cannot be recordings and are passed over in an archive. */
+const NEVER = /(?:\.(?:png|jpe?g|gif|bmp|svg|pdf|docx?|html?|xml|json|md|ini|cfg|exe|dll|zip|gz|7z|mp4|avi|db)|\/)$/i;
+const HIDDEN = /(?:^|\/)(?:\.|__MACOSX\/|thumbs\.db)/i;
+
+/** One look at an archive as it streams past: which entry is read, what else is in it. */
+class Archive {
+  readonly ready: Uint8Array[] = [];
+  readonly guard: ExpansionGuard;
+  private readonly name: string;
+  private readonly report: UnpackReport;
+  private entries = 0;
+  private chosen: string | null = null;
+  private finished = false;
+
+  constructor(name: string, report: UnpackReport) {
+    this.name = name;
+    this.report = report;
+    this.guard = new ExpansionGuard(name);
+  }
+
+  /** True once nothing more has to be read. */
+  get done(): boolean {
+    return this.report.problem !== null;
+  }
+
+  get found(): boolean {
+    return this.chosen !== null;
+  }
+
+  get cutOff(): boolean {
+    return this.chosen !== null && !this.finished;
+  }
+
+  enter(file: UnzipFile): void {
+    this.entries++;
+    if (this.entries > MOST_ENTRIES)
+      this.stop(
+        REFUSALS.archive(
+          this.name,
+          `This archive holds more than ${MOST_ENTRIES} files.`,
+          'Unpack it, and open the recording inside.',
+        ),
+      );
+    if (isSpreadsheet(file.name)) {
+      this.stop(
+        REFUSALS.knownOther(
+          this.name,
+          'spreadsheet',
+          'a spreadsheet',
+          'Open it in a spreadsheet program, save it as CSV, and open that file here.',
+        ),
+      );
+    }
+    const could = !NEVER.test(file.name) && !HIDDEN.test(file.name);
+    if (could && this.chosen !== null) this.report.others.push(shortName(file.name));
+    if (could && this.chosen === null) this.choose(file);
+    file.ondata = () => undefined;
+    file.start();
+  }
+
+  /** A decoder for entries of one way of packing. Those that are not read are let go as they come: fflate would keep them. */
+  decoder(compression: 0 | 8) {
+    const archive = this;
+    return class implements UnzipDecoder {
+      static readonly compression = compression;
+      ondata: UnzipDecoder['ondata'] = () => undefined;
+      private readonly taken: boolean;
+      private readonly inflate: Inflate | null;
+
+      constructor(filename: string) {
+        this.taken = filename === archive.chosen && !archive.finished;
+        this.inflate = this.taken && compression === 8 ? new Inflate((data) => archive.give(data)) : null;
+      }
+
+      push(chunk: Uint8Array, final: boolean): void {
+        if (!this.taken || archive.done || archive.finished) return;
+        archive.guard.took(chunk.length);
+        if (this.inflate === null) archive.give(chunk);
+        else archive.inflateChunk(this.inflate, chunk, final);
+        if (final) archive.finished = true;
+      }
+    };
+  }
+
+  give(data: Uint8Array): void {
+    this.guard.gave(data.length);
+    if (data.length > 0) this.ready.push(data.slice());
+    const problem = this.guard.problem();
+    if (problem !== null) this.stop(problem);
+  }
+
+  inflateChunk(inflate: Inflate, chunk: Uint8Array, final: boolean): void {
+    try {
+      inflate.push(chunk, final);
+    } catch (fault) {
+      noteFault(this.name, fault, this.report);
+      this.finished = true;
+    }
+  }
+
+  private choose(file: UnzipFile): void {
+    this.chosen = file.name;
+    this.report.entry = shortName(file.name);
+    if (file.compression !== 0 && file.compression !== 8) {
+      this.stop(
+        REFUSALS.archive(
+          this.name,
+          'This archive is packed in a way that is not unpacked here.',
+          'Unpack it, and open the recording inside.',
+        ),
+      );
+    }
+  }
+
+  private stop(problem: Problem): void {
+    this.report.problem ??= problem;
+  }
+}
+
+/** The bytes of the first recording in a zip archive. Names in it are shown, and never used as paths. */
+export async function* unzipChunks(
+  name: string,
+  chunks: AsyncIterable<Uint8Array>,
+  report: UnpackReport,
+): AsyncGenerator<Uint8Array, void, undefined> {
+  const archive = new Archive(name, report);
+  const unzip = new Unzip((file) => archive.enter(file));
+  unzip.register(archive.decoder(8));
+  unzip.register(archive.decoder(0));
+  try {
+    for await (const chunk of chunks) {
+      for (let at = 0; at < chunk.length; ) {
+        const slice = chunk.subarray(at, at + archive.guard.slice);
+        at += slice.length;
+        unzip.push(slice, false);
+        yield* archive.ready.splice(0);
+        if (archive.done) return;
+      }
+    }
+    unzip.push(new Uint8Array(0), true);
+  } catch (fault) {
+    noteFault(name, fault, report);
+  }
+  yield* archive.ready.splice(0);
+  if (archive.cutOff) report.broken ??= 'The packed file ends in the middle; what was recorded after that is missing.';
+  if (!archive.found)
+    report.problem ??= REFUSALS.archive(
+      name,
+      'This archive holds no recording.',
+      'Choose the file in which the instrument wrote its measurements.',
+    );
+}
+
+/** Entries by which spreadsheets of the two open office forms are known; both are zip archives. */
+function isSpreadsheet(entry: string): boolean {
+  return entry === '[Content_Types].xml' || entry.startsWith('xl/') || entry === 'mimetype' || entry === 'content.xml';
+}
+
+function shortName(entry: string): string {
+  const last = entry.split(/[\\/]/).pop() ?? entry;
+  return last.length > 60 ? `${last.slice(0, 59)}…` : last;
+}
