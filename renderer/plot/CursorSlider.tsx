@@ -56,9 +56,9 @@ export function CursorSlider(props: CursorSliderProps) {
 /** "61.2 s. Upstream 0.45 V, Downstream 0.62 V." */
 function cursorWords(stage: Stage, readings: Readings, { legend, shown }: PaneModel): string {
   if (stage.cursorS === null) return 'No cursor yet.';
-  const values = legend.flatMap(({ channel, words, fullWords }) => {
+  const values = legend.flatMap(({ readingKey, channel, words, fullWords }) => {
     if (channel === null) return [];
-    const value = readings.at(channel.id)?.value ?? null;
+    const value = readings.at(readingKey)?.value ?? null;
     const name = words === '' ? fullWords : words;
     return value === null
       ? [`${name} no sample`]

@@ -35,7 +35,7 @@ export function DifferenceLine(props: DifferenceLineProps) {
         const channel = capture.channels.find(({ id }) => id === channelId);
         return channel === undefined ? null : (
           <span key={channelId}>
-            {fullTraceWords(channel, capture)} {words}
+            {fullTraceWords(channel, capture)}: {words}
           </span>
         );
       })}

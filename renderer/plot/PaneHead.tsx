@@ -26,11 +26,17 @@ export function PaneHead({ stage, readings, model, children }: PaneHeadProps) {
       </span>
       <ul className="paneLegend">
         {legend.map((entry) => (
-          <li key={entry.channelId}>
-            <TraceSample {...entry} />
+          <li key={entry.readingKey}>
+            <TraceSample colour={entry.colour} width={entry.width} dash={entry.dash} />
             {entry.words !== '' && <span className="traceName">{entry.words}</span>}
             {entry.channel !== null && (
-              <TraceReadout stage={stage} readings={readings} channel={entry.channel} shown={shown} />
+              <TraceReadout
+                stage={stage}
+                readings={readings}
+                readingKey={entry.readingKey}
+                channel={entry.channel}
+                shown={shown}
+              />
             )}
           </li>
         ))}

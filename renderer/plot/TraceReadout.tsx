@@ -9,6 +9,7 @@ import type { Stage } from './stage.ts';
 interface TraceReadoutProps {
   readonly stage: Stage;
   readonly readings: Readings;
+  readonly readingKey: string;
   readonly channel: ChannelSummary;
   readonly shown: ShownUnit;
 }
@@ -21,14 +22,15 @@ const NO_SAMPLE_CH = 8;
  * The value of one channel under the cursor, with the time of its sample where that is not the cursor's, and the
  * difference to the second cursor. Written past React: it changes with every move of the hand.
  */
-export function TraceReadout({ stage, readings, channel, shown }: TraceReadoutProps) {
+export function TraceReadout(props: TraceReadoutProps) {
+  const { stage, readings, readingKey, channel, shown } = props;
   const value = useRef<HTMLSpanElement>(null);
   const difference = useRef<HTMLSpanElement>(null);
   const age = useRef<HTMLSpanElement>(null);
 
   useLayoutEffect(() => {
     const write = (): void => {
-      const words = readoutWords(stage, readings, channel, shown);
+      const words = readoutWords(stage, readings, readingKey, channel, shown);
       if (value.current !== null) value.current.textContent = words.value;
       if (difference.current !== null) difference.current.textContent = words.difference;
       if (age.current === null) return;
@@ -38,7 +40,7 @@ export function TraceReadout({ stage, readings, channel, shown }: TraceReadoutPr
     };
     write();
     return readings.onChange(write);
-  }, [stage, readings, channel, shown]);
+  }, [stage, readings, readingKey, channel, shown]);
 
   return (
     <>
@@ -49,9 +51,9 @@ export function TraceReadout({ stage, readings, channel, shown }: TraceReadoutPr
   );
 }
 
-function readoutWords(stage: Stage, readings: Readings, channel: ChannelSummary, shown: ShownUnit) {
-  const here = readings.at(channel.id);
-  const there = readings.atSecondCursor(channel.id);
+function readoutWords(stage: Stage, readings: Readings, key: string, channel: ChannelSummary, shown: ShownUnit) {
+  const here = readings.at(key);
+  const there = readings.atSecondCursor(key);
   const digits = valueDigits(channel);
   if (here === null) return { value: '', age: '', difference: '' };
   if (here.value === null) return { value: NO_SAMPLE, age: '', difference: '' };

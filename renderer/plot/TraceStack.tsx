@@ -9,7 +9,7 @@ import { PaneSplitter } from './PaneSplitter.tsx';
 import type { PaneDrawing } from './paneDrawing.ts';
 import { channelsOf, type PaneSetting } from './paneModel.ts';
 import { paneTitle } from './paneWords.ts';
-import { Readings } from './readings.ts';
+import { CaptureReadings } from './readings.ts';
 import type { Stage } from './stage.ts';
 import { TimeAxis } from './TimeAxis.tsx';
 import { type PaneDeeds, TracePane } from './TracePane.tsx';
@@ -116,9 +116,12 @@ function useFollowing(stage: Stage, { visible, cursorS, secondCursorS }: TraceSt
   useLayoutEffect(() => stage.setSecondCursor(secondCursorS), [stage, secondCursorS]);
 }
 
-function useReadings(stage: Stage, source: TraceSource, channelIds: readonly string[]): Readings {
+function useReadings(stage: Stage, source: TraceSource, channelIds: readonly string[]): CaptureReadings {
   const ids = channelIds.join('\n');
-  const readings = useMemo(() => new Readings(stage, source, ids.split('\n')), [stage, source, ids]);
+  const readings = useMemo(
+    () => new CaptureReadings(stage, { source, channelIds: ids.split('\n'), within: null }),
+    [stage, source, ids],
+  );
   useEffect(() => () => readings.close(), [readings]);
   return readings;
 }

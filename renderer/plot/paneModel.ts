@@ -20,6 +20,8 @@ export interface PaneModel {
 
 /** A trace in the head of its pane. */
 export interface LegendEntry extends Omit<PaneTrace, 'feed'> {
+  /** Under which its value at the cursor is read; different for every entry of a pane. */
+  readonly readingKey: string;
   readonly words: string;
   readonly fullWords: string;
   /** Null for a trace that is given and has no value under the cursor. */
@@ -98,6 +100,7 @@ function legendEntry(
   theme: Theme,
 ): LegendEntry {
   return {
+    readingKey: channel.id,
     channelId: channel.id,
     channel,
     words: traceWords(channel, among, capture),
@@ -110,7 +113,16 @@ function legendEntry(
 
 function ghostEntry(ghost: GhostTrace, index: number, theme: Theme): LegendEntry {
   const { colour, width, dash } = ghostTrace(ghost, index, theme);
-  return { channelId: ghost.id, channel: null, words: ghost.words, fullWords: ghost.words, colour, width, dash };
+  return {
+    readingKey: ghost.id,
+    channelId: ghost.id,
+    channel: null,
+    words: ghost.words,
+    fullWords: ghost.words,
+    colour,
+    width,
+    dash,
+  };
 }
 
 function ghostTrace(ghost: GhostTrace, index: number, theme: Theme): DrawnTrace {
