@@ -4,6 +4,7 @@ import type { Problem } from './problem.ts';
 import { REFUSALS } from './refusals.ts';
 import { decodeText } from './text/decodeText.ts';
 import { openText } from './text/openText.ts';
+import { MOST_COLUMNS } from './text/textPlan.ts';
 
 /** The refusal for a file that no layout can read, with as much of a reason as its first bytes give. */
 export function whyUnreadable(head: FileHead): Problem {
@@ -14,6 +15,10 @@ export function whyUnreadable(head: FileHead): Problem {
   if (zero >= 0 && controlShare(bytes) > 0.02) return REFUSALS.notText(head.name, `byte ${zero}`);
   const text = decodeText(bytes, 0, Math.min(bytes.length, 4000), 'utf8').replace(/^\uFEFF/, '');
   if (text.trim() === '') return REFUSALS.empty(head.name);
+  const cells = Math.max(
+    ...[',', ';', '\t', '|'].map((sign) => countOf(bytes, sign.charCodeAt(0), firstLineEnd(bytes))),
+  );
+  if (cells >= MOST_COLUMNS) return REFUSALS.tooManyColumns(head.name, cells + 1, MOST_COLUMNS);
   if (!head.whole && !bytes.includes(10) && !bytes.includes(13)) return REFUSALS.lineTooLong(head.name, bytes.length);
   const lines = text.split(/\r\n|\n|\r/).filter((line) => line.trim() !== '');
   const first = lines[0] ?? '';
@@ -25,8 +30,20 @@ export function whyUnreadable(head: FileHead): Problem {
       'Export the recording as CSV or another plain text form.',
     );
   }
-  if (lines.length <= 3 && /[,;\t|]/.test(first)) return REFUSALS.headerOnly(head.name, lines.length);
+  if (lines.length <= 2 && /[^\s,;|][,;\t|]\s*[^\s,;|]/.test(first))
+    return REFUSALS.headerOnly(head.name, lines.length);
   return REFUSALS.noNumbers(head.name, `“${first.trim().slice(0, 60)}”`);
+}
+
+function firstLineEnd(bytes: Uint8Array): number {
+  const end = bytes.findIndex((byte) => byte === 10 || byte === 13);
+  return end < 0 ? bytes.length : end;
+}
+
+function countOf(bytes: Uint8Array, sign: number, end: number): number {
+  let count = 0;
+  for (let i = 0; i < end; i++) if (bytes[i] === sign) count++;
+  return count;
 }
 
 function controlShare(bytes: Uint8Array): number {

@@ -80,7 +80,7 @@ function kindOf(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour):
   if (unit !== null && unit.quantity !== 'count') return null;
   if (ideas.has('current')) return null;
   if (ideas.has('voltage') || !ideas.has('lambda')) {
-    if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: !ideas.has('voltage') };
+    if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: false };
     if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true };
     if (ideas.has('voltage')) return { lambda: false, unit: 'V', guessed: true };
   }

@@ -114,7 +114,7 @@ function risingFirstColumn(columns: readonly TextColumn[]): TextColumn | null {
 }
 
 /** Rises for the most part: rows may be out of order, and recordings may start again. */
-function rises(numbers: readonly number[]): boolean {
+export function rises(numbers: readonly number[]): boolean {
   const finite = numbers.filter((value) => !Number.isNaN(value));
   if (finite.length < 2) return finite.length === 1;
   let up = 0;

@@ -1,5 +1,6 @@
 import { conceptsIn, plainWords } from '../naming/concepts.ts';
-import { timeColumns } from './arrange.ts';
+import { rises, timeColumns } from './arrange.ts';
+import { statusCode } from './statusWords.ts';
 import type { TextColumn, TextHead } from './textPlan.ts';
 
 /** How the rows of a text are arranged: a row a moment, a row a value, or a time column for every channel. */
@@ -28,7 +29,11 @@ export function longColumns({ columns }: TextHead): LongColumns | null {
     (column) => !times.has(column) && column.sample.filled > 0 && column.sample.timeForm === null,
   );
   const texts = rest.filter(({ sample }) => sample.texts * 2 > sample.filled);
-  const numbers = rest.filter(({ sample }) => sample.numeric * 2 > sample.filled);
+  const numeric = rest.filter(({ sample }) => sample.numeric * 2 > sample.filled);
+  // Without a header the times are the first numbers.
+  const untold =
+    times.size === 0 && numeric.length === 2 && numeric[0]?.index === 0 && rises(numeric[0].sample.numbers);
+  const numbers = untold ? numeric.slice(1) : numeric;
   const name = texts.find((column) => NAME_WORDS.test(plainWords(column.heading))) ?? texts.find(looksLikeNames);
   if (name === undefined) return null;
   const named = numbers.find((column) => VALUE_WORDS.test(plainWords(column.heading)));
@@ -47,6 +52,8 @@ export function longColumns({ columns }: TextHead): LongColumns | null {
 /** Few different texts, of which most hold an idea of a channel. */
 function looksLikeNames(column: TextColumn): boolean {
   const names = [...new Set(column.sample.cells.filter((cell) => cell !== ''))];
+  const states = names.filter((name) => !Number.isNaN(statusCode(name))).length;
+  if (states * 2 >= names.length) return false;
   const known = names.filter((name) => conceptsIn(plainWords(name)).size > 0).length;
   return names.length >= 2 && names.length <= 64 && known * 2 > names.length;
 }

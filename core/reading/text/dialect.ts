@@ -46,26 +46,14 @@ export function findDialect(head: string): DialectFound {
   return best ?? judge([], { delimiter: ',', decimal: '.' });
 }
 
-/** The head as rows of cells, quotes undone. Blank lines give a row with one empty cell. */
+/** The head, its lines ended by LF, as rows of cells, quotes undone. Blank lines give a row with one empty cell. */
 export function splitRows(head: string, delimiter: Delimiter): string[][] {
   if (delimiter === ' ') return splitBlanks(head);
-  const parsed = Papa.parse<string[]>(head, {
-    delimiter,
-    preview: MOST_ROWS,
-    skipEmptyLines: false,
-    newline: newlineOf(head),
-  });
-  return parsed.data;
-}
-
-/** Mixed line ends are given to papaparse as LF only. */
-function newlineOf(head: string): '\n' | '\r' | '\r\n' {
-  if (!head.includes('\n')) return head.includes('\r') ? '\r' : '\n';
-  return '\n';
+  return Papa.parse<string[]>(head, { delimiter, preview: MOST_ROWS, skipEmptyLines: false, newline: '\n' }).data;
 }
 
 function splitBlanks(head: string): string[][] {
-  const rows = head.split(/\r\n|\n|\r/).slice(0, MOST_ROWS);
+  const rows = head.split('\n').slice(0, MOST_ROWS);
   return rows.map((row) => row.trim().split(/[ \t]+/));
 }
 

@@ -16,7 +16,8 @@ export interface HeaderFound {
 const MOST_ROWS_ABOVE = 6;
 
 /** Finds header, units and the first row of data. null where the head has no row of data. */
-export function findHeader(found: DialectFound): HeaderFound | null {
+export function findHeader(original: DialectFound): HeaderFound | null {
+  const found = { ...original, rows: original.rows.map((row) => joinBrackets(row, original)) };
   const { rows, width } = found;
   const dataRow = firstDataRow(found);
   if (dataRow < 0) return null;
@@ -44,14 +45,34 @@ export function findHeader(found: DialectFound): HeaderFound | null {
   return { names, units, nameRows, unitRow: unitIndex, dataRow };
 }
 
-/** The first row of data that is followed by more of them, or the only one. */
-function firstDataRow({ isData }: DialectFound): number {
+/** Rows looked at behind a candidate, blank ones not counted, and how many of them must be data. */
+const FOLLOWING = 8;
+
+/** The first row of data that is as wide as most and followed by more of them; or else the first there is. */
+function firstDataRow({ isData, rows, width }: DialectFound): number {
   for (let i = 0; i < isData.length; i++) {
-    if (!isData[i]) continue;
-    const next = isData.slice(i + 1, i + 5);
-    if (next.length === 0 || next.filter(Boolean).length * 2 >= next.length) return i;
+    const own = rows[i] ?? [];
+    if (!isData[i] || own.length < width - 1 || own.length > width + 1) continue;
+    const next: boolean[] = [];
+    for (let k = i + 1; k < isData.length && next.length < FOLLOWING; k++)
+      if (!isBlank(rows[k] ?? [])) next.push(isData[k] === true);
+    if (next[0] !== false && next.filter(Boolean).length * 4 >= next.length * 3) return i;
   }
   return isData.indexOf(true);
+}
+
+/** Instruments forget quotes around "O2 voltage (Bank 1, Sensor 1)": cells are joined until their brackets close. */
+function joinBrackets(row: readonly string[], { width, dialect }: DialectFound): readonly string[] {
+  if (row.length <= width || width < 2) return row;
+  const joined: string[] = [];
+  let open = 0;
+  for (const cell of row) {
+    const last = joined.length - 1;
+    if (open > 0) joined[last] = `${joined[last] ?? ''}${dialect.delimiter}${cell}`;
+    else joined.push(cell);
+    open = Math.max(0, open + (cell.match(/[([{]/g)?.length ?? 0) - (cell.match(/[)\]}]/g)?.length ?? 0));
+  }
+  return open === 0 && joined.length >= width - 1 && joined.length <= width + 1 ? joined : row;
 }
 
 function isBlank(row: readonly string[]): boolean {

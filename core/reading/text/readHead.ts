@@ -20,7 +20,7 @@ export function readHead(name: string, bytes: Uint8Array, whole: boolean, encodi
   if (end === 0) return null;
   const coding = encoding.encoding === 'windows1252' ? 'windows1252' : 'utf8';
   const start = encoding.mark;
-  const text = decodeText(bytes, start, end, coding);
+  const text = decodeText(bytes, start, end, coding).replace(/\r\n|\r/g, '\n');
   const found = findDialect(text);
   const header = findHeader(found);
   if (header === null) return null;
@@ -85,7 +85,7 @@ function lineOfRow({ rows, dialect }: DialectFound, row: number): number {
   if (dialect.delimiter === ' ') return row;
   let lines = row;
   for (const cells of rows.slice(0, row)) {
-    for (const cell of cells) if (/[\r\n]/.test(cell)) lines += cell.match(/\r\n|\n|\r/g)?.length ?? 0;
+    for (const cell of cells) lines += cell.split('\n').length - 1;
   }
   return lines;
 }

@@ -16,11 +16,8 @@ import { openText, textChunks } from './openText.ts';
 import { readLong } from './readLong.ts';
 import { readPaired } from './readPaired.ts';
 import { readWide, type TableRead } from './readWide.ts';
-import type { Arrangement, TextHead } from './textPlan.ts';
+import { type Arrangement, MOST_COLUMNS, type TextHead } from './textPlan.ts';
 import { textWarnings } from './textWarnings.ts';
-
-/** More columns than this are no recording. */
-const MOST_COLUMNS = 4096;
 
 const LAYOUT_IDS = { wide: 'wideText', long: 'longText', paired: 'pairedText' } as const;
 const READERS = { wide: readWide, long: readLong, paired: readPaired } as const;
@@ -38,6 +35,9 @@ export async function readTable(input: LayoutInput, kind: Arrangement['kind']): 
   if (!outcome.ok) return outcome;
   const table = outcome.value;
   if (table.scan.rows === 0) return refused(REFUSALS.headerOnly(name, head.dataLine - 1));
+  if (table.scan.rows < 3 && time.kind === 'rate' && head.header.nameRows.length === 0) {
+    return refused(REFUSALS.noNumbers(name, `“${head.found.rows[0]?.join(' ').slice(0, 60) ?? ''}”`));
+  }
   if (table.channels.length === 0) return refused(REFUSALS.noChannels(name));
   return { ok: true, value: toCapture(input, head, { kind, time }, table, choice) };
 }

@@ -33,6 +33,9 @@ export interface CellPlan {
 export class TextCells implements OddCells {
   private readonly plan: CellPlan;
   private readonly tally: TextTally;
+  /** Cells of the row being read that gave no value; told only if the row is kept. */
+  private pending: { readonly column: number; readonly text: string; readonly missing: boolean }[] = [];
+  private pendingLine = -1;
 
   constructor(plan: CellPlan, tally: TextTally) {
     this.plan = plan;
@@ -63,6 +66,7 @@ export class TextCells implements OddCells {
     }
     const missing = needed.some((column) => Number.isNaN(stage[at + column]));
     if (!missing && this.hasValue(stage, at)) {
+      this.tellPending(line);
       if (cells < kinds.length) add(this.tally.short, line, '');
       else if (cells > kinds.length) add(this.tally.long, line, '');
       return true;
@@ -112,8 +116,7 @@ export class TextCells implements OddCells {
       this.plan.sawDecimals(decimalsOf(text.replace(/[^\d.,eE+-].*$/, '')));
       return withUnit.value;
     }
-    if (isMissingWord(text)) add(this.tally.missing, line, text);
-    else this.tally.unreadableCell(column, line, text);
+    this.noValue(column, line, text, isMissingWord(text));
     return value;
   }
 
@@ -123,8 +126,23 @@ export class TextCells implements OddCells {
     if (reader === null || text === '') return Number.NaN;
     if (reader.kind === 'name') return reader.codeOf(text);
     const value = reader.kind === 'time' ? reader.form.parse(text) : statusOf(text, this.plan.dialect.decimal);
-    if (Number.isNaN(value) && !isMissingWord(text)) this.tally.unreadableCell(column, line, text);
+    if (Number.isNaN(value)) this.noValue(column, line, text, isMissingWord(text));
     return value;
+  }
+
+  private noValue(column: number, line: number, text: string, missing: boolean): void {
+    if (line !== this.pendingLine) this.pending = [];
+    this.pendingLine = line;
+    this.pending.push({ column, text, missing });
+  }
+
+  private tellPending(line: number): void {
+    if (line !== this.pendingLine) return;
+    for (const { column, text, missing } of this.pending) {
+      if (missing) add(this.tally.missing, line, text);
+      else this.tally.unreadableCell(column, line, text);
+    }
+    this.pending = [];
   }
 
   private hasValue(stage: Float64Array, at: number): boolean {

@@ -4,6 +4,9 @@ import type { Encoding } from './encoding.ts';
 import type { HeaderFound } from './findHeader.ts';
 import type { ColumnSample } from './sampleColumns.ts';
 
+/** More columns than this are no recording. */
+export const MOST_COLUMNS = 4096;
+
 /** A column of the file as the header and the first rows show it. */
 export interface TextColumn {
   readonly index: number;

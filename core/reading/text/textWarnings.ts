@@ -18,7 +18,7 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
   say(
     'headerRepeated',
     headers,
-    `The header stands again in ${headers.count} ${headers.count === 1 ? 'row' : 'rows'}; ${were(headers)} left out.`,
+    `The header stands again in ${headers.count} ${headers.count === 1 ? 'row, which was' : 'rows, which were'} left out.`,
     true,
   );
   say(

@@ -11,8 +11,11 @@ export interface MendedTimes {
   readonly warnings: readonly CaptureWarning[];
 }
 
-/** Rows that came late by no more than this many rows are put back in order; a longer way back is a jump of the clock. */
-const NEAR = 64;
+/** So many rows in a row may come late, as instruments with several buffers write them; more are a jump of the clock. */
+const LATE_ROWS = 8;
+/** More jumps than this, and more than one in so many rows, are no jumps but rows in no order. */
+const MOST_JUMPS = 8;
+const ROWS_A_JUMP = 500;
 /** Silence put between two recordings in one file, s: longer than any gap a window may span. */
 const BETWEEN_RECORDINGS_S = 10;
 const HALF_DAY_S = 43200;
@@ -28,8 +31,24 @@ export function mendTimes(raw: Float64Array, clock: boolean, rowOf: (index: numb
   for (let i = 1; i < raw.length; i++) if ((raw[i] ?? 0) < (raw[i - 1] ?? 0)) back++;
   if (back === 0) return { timesS: raw, order: null, warnings };
   if (back > raw.length * 0.4) return sorted(raw, rowOf, warnings);
-  joinSegments(raw, rowOf, warnings);
+  const jumps = countJumps(raw);
+  if (jumps > MOST_JUMPS && jumps * ROWS_A_JUMP > raw.length) return sorted(raw, rowOf, warnings);
+  if (jumps > 0) joinSegments(raw, rowOf, warnings);
   return sortNear(raw, rowOf, warnings);
+}
+
+function countJumps(raw: Float64Array): number {
+  let jumps = 0;
+  let highest = raw[0] ?? 0;
+  for (let i = 1; i < raw.length; i++) {
+    const value = raw[i] ?? 0;
+    if (value >= highest) highest = value;
+    else if (isJump(raw, i, highest)) {
+      jumps++;
+      highest = value;
+    }
+  }
+  return jumps;
 }
 
 function unwrapMidnight(raw: Float64Array, rowOf: (i: number) => number | null, warnings: CaptureWarning[]): void {
@@ -75,12 +94,12 @@ function joinSegments(raw: Float64Array, rowOf: (i: number) => number | null, wa
   }
 }
 
-/** True where the times after `i` stay behind the highest so far, so that this is not a row that came late. */
+/** True where the rows from `i` on stay behind the highest time so far for longer than rows come late. */
 function isJump(raw: Float64Array, i: number, highest: number): boolean {
-  const end = Math.min(raw.length, i + NEAR);
+  const end = Math.min(raw.length, i + LATE_ROWS);
   for (let k = i + 1; k < end; k++) if ((raw[k] ?? 0) >= highest) return false;
-  // Late rows at the very end of the file belong before earlier ones that are near.
-  return end - i >= NEAR || (raw[i] ?? 0) < (raw[Math.max(0, i - NEAR)] ?? 0) || i < NEAR;
+  // At the end of the file late rows are told by belonging between the last ones.
+  return end - i >= LATE_ROWS || i < LATE_ROWS || (raw[i] ?? 0) < (raw[i - LATE_ROWS] ?? 0);
 }
 
 function jumpWarning(again: boolean, backS: number, row: number | null): CaptureWarning {
@@ -113,7 +132,7 @@ function typicalStep(raw: Float64Array): number {
   return steps[steps.length >> 1] ?? 1;
 }
 
-/** Stable insertion of late rows; the rest of the way back is at most NEAR rows long, so this takes linear time. */
+/** Stable insertion of late rows, which have only a few rows to go back. */
 function sortNear(raw: Float64Array, rowOf: (i: number) => number | null, warnings: CaptureWarning[]): MendedTimes {
   let order: Uint32Array | null = null;
   let late = 0;

@@ -10,7 +10,9 @@ const TICKS = 1e9;
  */
 export function timeBaseOf(timesS: Float64Array, zeroS: number): TimeBase {
   const length = timesS.length;
-  if (zeroS !== 0) for (let i = 0; i < length; i++) timesS[i] = roundTime((timesS[i] ?? 0) - zeroS);
+  // Beside the seconds since 1970 a number has room for a quarter of a microsecond.
+  const ticks = Math.abs(zeroS) > 1e7 ? 1e6 : TICKS;
+  if (zeroS !== 0) for (let i = 0; i < length; i++) timesS[i] = roundTime((timesS[i] ?? 0) - zeroS, ticks);
   const startS = timesS[0] ?? 0;
   if (length < 3) return { kind: 'listed', timesS };
   const stepS = stepOf(timesS);
@@ -21,8 +23,8 @@ export function timeBaseOf(timesS: Float64Array, zeroS: number): TimeBase {
 }
 
 /** A time without the noise that a subtraction leaves in its last bits. */
-export function roundTime(timeS: number): number {
-  return Math.abs(timeS) < 4e6 ? Math.round(timeS * TICKS) / TICKS : timeS;
+export function roundTime(timeS: number, ticks = TICKS): number {
+  return Math.abs(timeS) < 4e6 ? Math.round(timeS * ticks) / ticks : timeS;
 }
 
 /** The mean step, as the round decimal number that it nearly is. */
