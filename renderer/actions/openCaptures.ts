@@ -5,6 +5,7 @@ import type { Problem } from '../../core/reading/problem.ts';
 import { addCapture } from '../../core/record/edits/captures.ts';
 import { newVehicle } from '../../core/record/newVehicle.ts';
 import type { CaptureRef, VehicleRecord } from '../../core/record/schema.ts';
+import type { Stretch } from '../../core/windows/window.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { offerId } from '../state/selectors/offers.ts';
@@ -12,7 +13,10 @@ import { holdCapture, showCapture } from './holdCapture.ts';
 import { openRecord, openVehicle } from './openVehicle.ts';
 import { type ReadFile, readPicked } from './readPicked.ts';
 import { refreshShelf } from './refreshShelf.ts';
-import { sampleCapture, sampleVehicle, stemOf } from './sampleStories.ts';
+import { isSampleVehicle, sampleCapture, sampleVehicle, stemOf } from './sampleStories.ts';
+
+/** Seconds across in which a front sensor's switches can be told apart on a laptop. */
+const READABLE_S = 20;
 
 /** 'open' joins the vehicle that is open, where there is one; 'new' begins a vehicle with the first of the files. */
 export type Into = 'open' | 'new';
@@ -84,13 +88,9 @@ async function ensureVehicle(program: Program, file: ReadFile, into: Into): Prom
     if (kept.some((vehicle) => vehicle.id === vehicleId)) return openVehicle(program, vehicleId, file);
     return openRecord(program, sampleVehicle(picked.name, program.clock.instant()));
   }
-  if (open !== null && into === 'open' && !isSampleVehicle(open) && !program.record.getState().readOnly) return true;
+  if (open !== null && into === 'open' && !isSampleVehicle(open.id) && !program.record.getState().readOnly) return true;
   const name = stemOf(picked.name).slice(0, 200).trim() || 'New vehicle';
   return openRecord(program, newVehicle({ id: program.newId(), name, createdAt: program.clock.instant() }));
-}
-
-export function isSampleVehicle(vehicle: VehicleRecord): boolean {
-  return vehicle.id.startsWith('sample-');
 }
 
 function captureRef(program: Program, id: string, file: ReadFile, vehicle: VehicleRecord): CaptureRef {
@@ -122,10 +122,19 @@ function selectFirstOffer(program: Program, captureId: string): void {
   const { workspace, record, captures } = program;
   const marked = Object.values(recordOf(record.getState())?.windows ?? {}).filter((one) => one.captureId === captureId);
   const offers = captures.getState().held[captureId]?.offers ?? [];
-  const hold = offers.findIndex((offer) => offer.kind === 'hold');
-  if (marked.length === 0 && offers.length > 0) {
-    workspace.getState().select({ kind: 'offer', id: offerId(captureId, Math.max(0, hold)) });
-  }
+  if (marked.length > 0 || offers.length === 0) return;
+  // The last hold: by then the engine is warmest.
+  const index = Math.max(0, offers.map(({ kind }) => kind).lastIndexOf('hold'));
+  const offer = offers[index];
+  workspace.getState().select({ kind: 'offer', id: offerId(captureId, index) });
+  if (offer !== undefined) workspace.getState().look(middleOf(offer), true);
+}
+
+/** A stretch short enough to see the single switches; the whole capture is one step back. */
+function middleOf({ startS, endS }: Stretch): Stretch {
+  const half = Math.min(READABLE_S, endS - startS) / 2;
+  const middle = (startS + endS) / 2;
+  return { startS: middle - half, endS: middle + half };
 }
 
 function tell(program: Program, problem: Problem): void {

@@ -1,5 +1,5 @@
 import { useStore } from 'zustand';
-import { stemOf } from '../actions/sampleStories.ts';
+import { sampleStory, stemOf } from '../actions/sampleStories.ts';
 import { useProgram } from '../program/programContext.ts';
 import type { SampleDrive } from '../state/shelfStore.ts';
 
@@ -16,8 +16,9 @@ export function SampleList({ onOpen }: SampleListProps) {
       {samples.map((drive) => (
         <li key={drive.token}>
           <button type="button" data-sample={stemOf(drive.name)} onClick={() => onOpen(drive)}>
-            <span>
-              {drive.name} <span className="inventedMark">invented</span>
+            <span className="titleLine">
+              <span>{sampleStory(drive.name)?.title ?? drive.name}</span>
+              <span className="soft">{drive.name}</span>
             </span>
             <span className="soft">{drive.words}</span>
           </button>

@@ -1,4 +1,76 @@
-/** A strip of recorder paper over the start page: a front sensor that switches and a rear sensor that stays calm. */
+import { useStore } from 'zustand';
+import type { Finding } from '../../core/findings/finding.ts';
+import { useProgram } from '../program/programContext.ts';
+import { themeOf } from '../state/settingsStore.ts';
+import { TRACE_COLOURS, traceWidth } from '../style/traceColours.ts';
+import { FindingSign } from '../widgets/Sign.tsx';
+import { STRIP_FROM_S, STRIP_TO_S, STRIPS, type StripRow } from './stripTraces.ts';
+
+const WIDTH = 600;
+const HEIGHT = 120;
+
+/** A strip of recorder paper with what it is all about: two sample drives side by side, one that stores and one not. */
 export function StartStrip() {
-  return null;
+  return (
+    <div className="startStrip">
+      <Half
+        finding="notStoring"
+        rows={STRIPS.notStoring.rows}
+        words="The rear sensor follows the front one: this converter does not store oxygen."
+      />
+      <Half
+        finding="storing"
+        rows={STRIPS.storing.rows}
+        words="The rear sensor stays calm while the front one switches: this converter stores."
+      />
+    </div>
+  );
+}
+
+interface HalfProps {
+  readonly finding: Finding;
+  readonly rows: readonly StripRow[];
+  readonly words: string;
+}
+
+function Half({ finding, rows, words }: HalfProps) {
+  const { settings } = useProgram();
+  const theme = useStore(settings, themeOf);
+  return (
+    <figure>
+      <svg
+        className="stripPaper"
+        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        preserveAspectRatio="none"
+        role="img"
+        aria-label="Twelve seconds of an invented drive: front sensor thin, rear sensor heavy, 0 to 1 V"
+      >
+        <path className="stripGrid" d={GRID} />
+        <path d={pathOf(rows, 1)} stroke={TRACE_COLOURS.upstreamO2[theme]} strokeWidth={traceWidth('upstreamO2')} />
+        <path d={pathOf(rows, 2)} stroke={TRACE_COLOURS.downstreamO2[theme]} strokeWidth={traceWidth('downstreamO2')} />
+      </svg>
+      <figcaption>
+        <FindingSign finding={finding} size={22} />
+        {words}
+      </figcaption>
+    </figure>
+  );
+}
+
+/** A line each second and each tenth of a volt. */
+const GRID = [
+  ...Array.from({ length: STRIP_TO_S - STRIP_FROM_S + 1 }, (_, s) => `M${xOf(STRIP_FROM_S + s)} 0V${HEIGHT}`),
+  ...Array.from({ length: 11 }, (_, tenth) => `M0 ${yOf(tenth / 10)}H${WIDTH}`),
+].join('');
+
+function pathOf(rows: readonly StripRow[], column: 1 | 2): string {
+  return rows.map((row, index) => `${index === 0 ? 'M' : 'L'}${xOf(row[0])} ${yOf(row[column])}`).join('');
+}
+
+function xOf(timeS: number): number {
+  return Math.round(((timeS - STRIP_FROM_S) / (STRIP_TO_S - STRIP_FROM_S)) * WIDTH * 10) / 10;
+}
+
+function yOf(volts: number): number {
+  return Math.round((1 - volts) * HEIGHT * 10) / 10;
 }

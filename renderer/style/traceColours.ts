@@ -31,8 +31,8 @@ export const TRACE_COLOURS: Readonly<Record<Role, Tone>> = {
 export const PANE_COLOURS = {
   paper: { light: '#fcfbf7', dark: '#141618' },
   /** A window's strip of tinted paper, and the strip of the selected window. */
-  tint: { light: '#f4eedd', dark: '#20282b' },
-  tintSelected: { light: '#f0e6cb', dark: '#283539' },
+  tint: { light: '#f6f0e1', dark: '#1e2629' },
+  tintSelected: { light: '#f2e8cf', dark: '#253135' },
   /** A stretch that is being marked. */
   tintMarking: { light: '#e4efec', dark: '#1f3234' },
   /**

@@ -1,5 +1,5 @@
-import { Check, Pencil, Trash2 } from 'lucide-react';
-import { useMemo } from 'react';
+import { Check, CheckCheck, ChevronDown, ChevronUp, Pencil, Trash2 } from 'lucide-react';
+import { useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { bankWords, FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import type { RecordWindow, VehicleRecord } from '../../core/record/schema.ts';
@@ -30,14 +30,7 @@ export function WindowList({ record }: { readonly record: VehicleRecord }) {
       {windows.map((window) => (
         <WindowRow key={window.id} window={window} record={record} />
       ))}
-      {offers.map((offer) => (
-        <OfferRow key={offer.id} offer={offer} />
-      ))}
-      {offers.length > 1 && (
-        <li>
-          <CommandButton id="window.acceptAll" words={`Accept all ${offers.length} offers`} />
-        </li>
-      )}
+      <OfferRows offers={offers} />
     </ListPart>
   );
 }
@@ -76,6 +69,35 @@ function WindowRow({ window, record }: { readonly window: RecordWindow; readonly
   );
 }
 
+/** Offers shown before one asks for all of them. */
+const FIRST_OFFERS = 4;
+
+/** The offers that tell most first: holds, then cruises and idles; the rest on demand. */
+function OfferRows({ offers }: { readonly offers: readonly Offer[] }) {
+  const [all, setAll] = useState(false);
+  const inOrder = [...offers].sort((a, b) => OFFER_RANK[a.window.kind] - OFFER_RANK[b.window.kind]);
+  const shown = all ? inOrder : inOrder.slice(0, FIRST_OFFERS);
+  return (
+    <>
+      {shown.map((offer) => (
+        <OfferRow key={offer.id} offer={offer} />
+      ))}
+      {offers.length > 1 && (
+        <li className="listMore">
+          {offers.length > FIRST_OFFERS && (
+            <Button look="quiet" icon={all ? ChevronUp : ChevronDown} onPress={() => setAll(!all)}>
+              {all ? 'Fewer offers' : `${offers.length - FIRST_OFFERS} more offers`}
+            </Button>
+          )}
+          <CommandButton id="window.acceptAll" icon={CheckCheck} words="Accept all offers" />
+        </li>
+      )}
+    </>
+  );
+}
+
+const OFFER_RANK = { hold: 0, cruise: 1, idle: 2, fuelCut: 3, snap: 4, mixed: 5 } as const;
+
 function OfferRow({ offer }: { readonly offer: Offer }) {
   const program = useProgram();
   const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'offer' && selected.id === offer.id);
@@ -89,14 +111,11 @@ function OfferRow({ offer }: { readonly offer: Offer }) {
       second={stretchWords(window)}
       onChoose={() => goToOffer(program, id, captureId, window)}
     >
-      <Button
-        look="quiet"
+      <IconButton
         icon={Check}
         label={`Accept ${name}, ${stretchWords(window)}`}
         onPress={() => acceptOffer(program, id)}
-      >
-        Accept
-      </Button>
+      />
     </Row>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { openDropped } from '../actions/openCaptures.ts';
+import { isSampleVehicle } from '../actions/sampleStories.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 
@@ -14,7 +15,7 @@ export function DropSign() {
   const [half, setHalf] = useState<'open' | 'new'>('open');
   const vehicle = useStore(program.record, (state) => {
     const record = recordOf(state);
-    return record === null || record.id.startsWith('sample-') || state.readOnly ? null : record.identity.name;
+    return record === null || isSampleVehicle(record.id) || state.readOnly ? null : record.identity.name;
   });
   const into = vehicle === null ? 'new' : half;
   useEffect(

@@ -2,9 +2,10 @@ import {
   ArrowLeft,
   ArrowRight,
   BetweenVerticalStart,
+  Fullscreen,
   Hand,
   type LucideIcon,
-  Maximize2,
+  MoveHorizontal,
   ScanSearch,
   StickyNote,
   ZoomIn,
@@ -42,8 +43,8 @@ export function ToolRow() {
           {words}
         </Button>
       ))}
-      <CommandButton id="view.whole" icon={Maximize2} words="Whole" className="apart" />
-      <CommandButton id="view.toWindow" icon={BetweenVerticalStart} words="Window" />
+      <CommandButton id="view.whole" icon={MoveHorizontal} words="Whole" className="apart" />
+      <CommandButton id="view.toWindow" icon={Fullscreen} words="Window" />
       <CommandButton id="view.in" icon={ZoomIn} signOnly />
       <CommandButton id="view.out" icon={ZoomOut} signOnly />
       <CommandButton id="view.back" icon={ArrowLeft} signOnly />
