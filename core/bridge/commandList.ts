@@ -86,10 +86,10 @@ export const COMMANDS: readonly CommandEntry[] = [
   },
   {
     id: 'file.closeCapture',
-    words: 'Close capture',
+    words: 'Close, to the start page',
     menu: 'file',
     key: 'CmdOrCtrl+W',
-    alsoCalled: ['shut', 'file'],
+    alsoCalled: ['shut', 'file', 'capture', 'vehicle', 'home'],
     ruleAbove: true,
   },
   { id: 'edit.undo', words: 'Undo', menu: 'edit', key: 'CmdOrCtrl+Z', alsoCalled: ['back', 'mistake', 'revert'] },
