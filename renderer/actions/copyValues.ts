@@ -1,7 +1,8 @@
 import { ROLE_FACTS } from '../../core/capture/roles.ts';
-import { measureWords, roleWords } from '../../core/evidence/words/terms.ts';
+import { bankWords, measureWords, roleWords } from '../../core/evidence/words/terms.ts';
+import type { WindowScore } from '../../core/findings/finding.ts';
 import type { Program } from '../program/program.ts';
-import { windowScoreOf } from '../state/scoreStore.ts';
+import { windowScoresOf } from '../state/scoreStore.ts';
 import { chosenWindow, shownCapture, shownView } from '../state/selectors/shown.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
 import { stretchWords } from '../words/times.ts';
@@ -37,16 +38,22 @@ async function cursorLines(program: Program): Promise<string[][]> {
 
 function measureLines(program: Program): string[][] {
   const window = chosenWindow(program);
-  const score = windowScoreOf(program.score.getState(), window?.id ?? null);
-  if (window === null || score === null) return [];
-  const rows = score.measures.map(({ id, value, interval, missing }) => {
+  if (window === null) return [];
+  const scores = windowScoresOf(program.score.getState().score, window.id);
+  return scores.flatMap((score) => [
+    [`${windowName(window)}, ${stretchWords(window)}, ${bankWords(score.bank)}`],
+    ['Measure', 'Value', 'Unit', '95 % from', '95 % to'],
+    ...measureRows(score),
+  ]);
+}
+
+function measureRows({ measures }: WindowScore): string[][] {
+  return measures.map(({ id, value, interval, missing }) => {
     const { words, unit, digits } = measureWords(id);
     if (value === null) return [words, missing ?? 'not recorded', unit];
     const ends = interval?.map((end) => end.toFixed(digits)) ?? ['', ''];
     return [words, value.toFixed(digits), unit, ...ends];
   });
-  const title = [`${windowName(window)}, ${stretchWords(window)}`];
-  return [title, ['Measure', 'Value', 'Unit', '95 % from', '95 % to'], ...rows];
 }
 
 /** A cell may hold whatever a stranger named a column: no tabs or line ends get through. */

@@ -1,3 +1,6 @@
+import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { Bank, Role } from '../../core/capture/roles.ts';
+import type { WindowScore } from '../../core/findings/finding.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 
@@ -9,28 +12,45 @@ export function keepOfferScore(program: Program): () => void {
   const look = async (): Promise<void> => {
     const { selected } = workspace.getState();
     const found = selected?.kind === 'offer' ? heldOffer(program, selected.id) : null;
-    const key = found === null ? '' : `${found.question.key} ${selected?.id} ${found.question.troubleCodes.join()}`;
+    const key = found === null ? '' : JSON.stringify([selected?.id, found]);
     if (key === asked) return;
     asked = key;
     if (found === null || selected === null) {
       if (score.getState().offer !== null) score.setState({ offer: null });
       return;
     }
-    score.setState({ offer: { id: selected.id, score: null } });
-    const outcome = await core.ask('scoreWindow', found.question);
-    if (asked !== key) return;
-    score.setState(outcome.ok ? { offer: { id: selected.id, score: outcome.value } } : { problem: outcome.problem });
+    const { id } = selected;
+    score.setState({ offer: { id, scores: null } });
+    const scores: WindowScore[] = [];
+    for (const question of found) {
+      const outcome = await core.ask('scoreWindow', question);
+      if (asked !== key) return;
+      if (outcome.ok) scores.push(outcome.value);
+      else score.setState({ problem: outcome.problem });
+    }
+    score.setState({ offer: { id, scores } });
   };
 
   const stops = [workspace, captures, record].map((store) => store.subscribe(() => void look()));
   return () => stops.forEach((stop) => void stop());
 }
 
+/** The questions about an offer: one for each bank where it speaks of the whole engine. */
 function heldOffer(program: Program, offer: string) {
   const [captureId = '', index = ''] = offer.split('/');
   const held = program.captures.getState().held[captureId];
   const window = held?.offers[Number(index)];
   if (held === undefined || window === undefined) return null;
   const troubleCodes = Object.values(recordOf(program.record.getState())?.troubleCodes ?? {}).map(({ code }) => code);
-  return { question: { key: held.summary.key, window, troubleCodes } };
+  const banks = window.bank === null ? banksWithSensors(held.summary) : [window.bank];
+  return banks.map((bank) => ({ key: held.summary.key, window: { ...window, bank }, troubleCodes }));
 }
+
+/** Banks with an oxygen sensor; the whole engine where none is told. */
+function banksWithSensors({ channels }: CaptureSummary): readonly Bank[] {
+  const sensors = channels.filter(({ role }) => SENSORS.has(role));
+  const banks = ([1, 2] as const).filter((bank) => sensors.some((channel) => channel.bank === bank));
+  return banks.length === 0 ? [null] : banks;
+}
+
+const SENSORS = new Set<Role>(['upstreamO2', 'upstreamLambda', 'downstreamO2']);

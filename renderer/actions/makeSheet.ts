@@ -8,6 +8,7 @@ import type { Stretch } from '../../core/windows/window.ts';
 import type { Program } from '../program/program.ts';
 import type { HeldCapture } from '../state/captureStore.ts';
 import { recordOf } from '../state/recordStore.ts';
+import { captureWindow } from '../state/selectors/captureWindow.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
 import { firstPanes } from '../workspace/firstPanes.ts';
 import { pictureOf } from './makePicture.ts';
@@ -89,7 +90,7 @@ function sideOf(program: Program, record: VehicleRecord, windowId: string) {
   const held = program.captures.getState().held[window?.captureId ?? ''];
   if (window === undefined || held === undefined) return null;
   const name = record.captures[window.captureId]?.name ?? held.summary.name;
-  return { held: { key: held.summary.key, window }, words: `${windowName(window)} of ${name}` };
+  return { held: { key: held.summary.key, window: captureWindow(window) }, words: `${windowName(window)} of ${name}` };
 }
 
 async function sha256Of(text: string): Promise<string> {

@@ -23,6 +23,7 @@ export function writeNote(program: Program, noteId: string | null, place: NotePl
   const author = settings.getState().settings.reader;
   record.getState().edit(addNote({ id, ...place, text, author, writtenAt: clock.instant(), changedAt: null }), merge);
   workspace.getState().select({ kind: 'note', id });
+  program.notices.getState().say('The note is kept.');
   return id;
 }
 

@@ -6,6 +6,7 @@ import { CompareStack } from '../plot/CompareStack.tsx';
 import type { ComparedSide } from '../plot/compareStackProps.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
+import { captureWindow } from '../state/selectors/captureWindow.ts';
 import { themeOf } from '../state/settingsStore.ts';
 import type { ViewState } from '../state/viewState.ts';
 import { Button } from '../widgets/Button.tsx';
@@ -13,6 +14,9 @@ import { NumberField } from '../widgets/NumberField.tsx';
 import { ComparisonTable } from './ComparisonTable.tsx';
 import { comparedPanes } from './comparedPanes.ts';
 import { useComparedSides } from './useComparedSides.ts';
+
+/** Short enough at first to see the single switches; one press shows the whole length. */
+const READABLE_S = 20;
 
 type Compare = NonNullable<ViewState['compare']>;
 
@@ -60,7 +64,7 @@ function ComparedTraces({ compare, first, second }: ComparedTracesProps) {
   const settings = useStore(settingsStore);
   const { wheel, showGuides, temperatureUnit, speedUnit } = settings.settings;
   const length = Math.max(lengthOf(first), lengthOf(second));
-  const [visible, setVisible] = useState({ startS: 0, endS: length });
+  const [visible, setVisible] = useState({ startS: 0, endS: Math.min(READABLE_S, length) });
   const [cursorS, setCursorS] = useState<number | null>(null);
   const panes = useMemo(() => comparedPanes(first.capture, second.capture), [first.capture, second.capture]);
   const units = useMemo(() => ({ temperature: temperatureUnit, speed: speedUnit }), [temperatureUnit, speedUnit]);
@@ -113,7 +117,10 @@ function useComparison(firstId: string, secondId: string): Comparison | null {
     if (first === undefined || second === undefined || firstKey === undefined || secondKey === undefined) return;
     let latest = true;
     void core
-      .ask('compare', { first: { key: firstKey, window: first }, second: { key: secondKey, window: second } })
+      .ask('compare', {
+        first: { key: firstKey, window: captureWindow(first) },
+        second: { key: secondKey, window: captureWindow(second) },
+      })
       .then((outcome) => latest && outcome.ok && setComparison(outcome.value));
     return () => {
       latest = false;

@@ -14,6 +14,8 @@ const BESIDE: Readonly<Record<CaptureRef['kind'], readonly CaptureRef['kind'][]>
   other: ['before', 'after', 'knownGood', 'other'],
 };
 
+const FIRST: readonly CaptureRef['kind'][] = ['before', 'other', 'after', 'knownGood'];
+
 /** The chosen window and the one a person most likely wants to see beside it; null where there are not two. */
 export function likelyPair(record: VehicleRecord, chosenId: string | null): WindowPair | null {
   const windows = windowsInOrder(record);
@@ -24,5 +26,8 @@ export function likelyPair(record: VehicleRecord, chosenId: string | null): Wind
   const rank = (window: RecordWindow): number =>
     order.indexOf(kindOf(window)) * 2 + Number(window.kind !== first.kind || window.bank !== first.bank);
   const [second] = windows.filter((window) => window.id !== first.id).sort((a, b) => rank(a) - rank(b));
-  return second === undefined ? null : { firstId: first.id, secondId: second.id };
+  if (second === undefined) return null;
+  // How it was comes before how it is, and the vehicle's own window before the twin's.
+  const swap = FIRST.indexOf(kindOf(second)) < FIRST.indexOf(kindOf(first));
+  return swap ? { firstId: second.id, secondId: first.id } : { firstId: first.id, secondId: second.id };
 }

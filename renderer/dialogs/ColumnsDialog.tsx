@@ -19,7 +19,13 @@ export function ColumnsDialog({ captureId, onClose }: DialogProps & { readonly c
   const program = useProgram();
   const name = useStore(program.record, (state) => recordOf(state)?.captures[captureId]?.name ?? '');
   const [question, setQuestion] = useState<ColumnQuestion | null>(null);
-  useEffect(() => void columnQuestion(program, captureId).then(setQuestion), [program, captureId]);
+  const [asked, setAsked] = useState(false);
+  useEffect(() => {
+    void columnQuestion(program, captureId).then((found) => {
+      setQuestion(found);
+      setAsked(true);
+    });
+  }, [program, captureId]);
   const leave = (): void => {
     keepGuess(program, captureId);
     onClose();
@@ -27,7 +33,11 @@ export function ColumnsDialog({ captureId, onClose }: DialogProps & { readonly c
   if (question === null) {
     return (
       <Dialog title="Columns" lead={name} onClose={leave}>
-        <p>Reading the columns.</p>
+        <p>
+          {asked
+            ? 'This kind of file says itself which column is what; there is nothing to choose.'
+            : 'Reading the columns.'}
+        </p>
       </Dialog>
     );
   }

@@ -8,16 +8,24 @@ export function Blockers({ blockers }: { readonly blockers: readonly Blocker[] }
     <section className="reportPart blockers">
       <h3>What stands in the way</h3>
       <ul>
-        {blockers.map((blocker) => {
-          const test = TEST_LIST.find(({ id }) => id === blocker.removedBy);
-          return (
-            <li key={blocker.id} data-blocker={blocker.id}>
-              <p>{blocker.words}</p>
-              {test !== undefined && <p className="soft">Removed by: {test.words}</p>}
-            </li>
-          );
-        })}
+        {[...byTest(blockers)].map(([testId, standing]) => (
+          <li key={testId}>
+            {standing.map(({ id, words }) => (
+              <p key={id} data-blocker={id}>
+                {words}
+              </p>
+            ))}
+            <p className="soft">{TEST_LIST.find(({ id }) => id === testId)?.words}</p>
+          </li>
+        ))}
       </ul>
     </section>
   );
+}
+
+/** Blockers that the same test removes stand together, with the test said once. */
+function byTest(blockers: readonly Blocker[]): ReadonlyMap<string, readonly Blocker[]> {
+  const groups = new Map<string, Blocker[]>();
+  for (const blocker of blockers) groups.set(blocker.removedBy, [...(groups.get(blocker.removedBy) ?? []), blocker]);
+  return groups;
 }

@@ -1,7 +1,8 @@
+import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
-import { windowScoreOf } from '../state/scoreStore.ts';
+import { windowScoresOf } from '../state/scoreStore.ts';
 import { type Tab, Tabs } from '../widgets/Tabs.tsx';
 import { CaptureFacts } from './CaptureFacts.tsx';
 import { OfferReport } from './OfferReport.tsx';
@@ -20,8 +21,17 @@ const TABS: readonly Tab<Report>[] = [
 export function FindingMargin() {
   const { workspace } = useProgram();
   const report = useStore(workspace, (state) => state.report);
+  const selected = useStore(workspace, (state) => state.selected?.id);
+  const sheet = useRef<HTMLElement>(null);
+  const shows = `${report} ${selected ?? ''}`;
+  // What is newly shown is read from its beginning.
+  useEffect(() => {
+    if (sheet.current === null) return;
+    sheet.current.dataset.shows = shows;
+    sheet.current.scrollTo(0, 0);
+  }, [shows]);
   return (
-    <aside className="margin right" aria-label="Finding">
+    <aside ref={sheet} className="margin right" aria-label="Finding">
       <Tabs
         label="What is reported"
         tabs={TABS}
@@ -41,7 +51,7 @@ function OfWindow() {
   const offered = useStore(program.workspace, ({ selected }) => selected?.kind === 'offer');
   const windowId = useStore(program.workspace, (state) => state.windowId);
   const window = useStore(program.record, (state) => recordOf(state)?.windows[windowId ?? '']);
-  const score = useStore(program.score, (state) => windowScoreOf(state, windowId));
+  const score = useStore(program.score, (state) => state.score);
   if (offered) return <OfferReport />;
   if (window === undefined) {
     return (
@@ -53,5 +63,5 @@ function OfWindow() {
       </div>
     );
   }
-  return <WindowReport window={window} score={score} />;
+  return <WindowReport window={window} scores={windowScoresOf(score, window.id)} />;
 }

@@ -6,7 +6,7 @@ import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { Button } from '../widgets/Button.tsx';
 import { stretchWords } from '../words/times.ts';
-import { ScoreSheet } from './ScoreSheet.tsx';
+import { ScoreSheets } from './ScoreSheet.tsx';
 
 /** What an offer would say, read before it is accepted. It is no part of the record and of no verdict yet. */
 export function OfferReport() {
@@ -30,7 +30,7 @@ export function OfferReport() {
       <Button look="main" icon={Check} command="window.accept" onPress={() => acceptOffer(program, offer.id)}>
         Accept as a window
       </Button>
-      {offered?.id === offer.id && offered.score !== null && <ScoreSheet score={offered.score} />}
+      {offered?.id === offer.id && offered.scores !== null && <ScoreSheets scores={offered.scores} />}
     </div>
   );
 }

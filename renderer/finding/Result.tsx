@@ -17,13 +17,14 @@ export function Result({ finding, probabilityNotStoring }: ResultProps) {
         <strong>{FINDING_WORDS[finding]}</strong>
       </p>
       <p>{sureWords(finding, probabilityNotStoring)}</p>
-      {probabilityNotStoring !== null && <Scale probability={probabilityNotStoring} />}
+      {probabilityNotStoring !== null && finding !== 'cannotTell' && <Scale probability={probabilityNotStoring} />}
     </section>
   );
 }
 
 function sureWords(finding: Finding, probability: number | null): string {
-  if (probability === null) return 'No probability can be given while something stands in the way.';
+  if (probability === null || finding === 'cannotTell')
+    return 'No probability is given while something stands in the way.';
   if (finding === 'storing') return `${probabilityWords(1 - probability)} sure that it stores oxygen.`;
   if (finding === 'notStoring') return `${probabilityWords(probability)} sure that it does not store oxygen.`;
   return `That it does not store oxygen has a probability of ${probabilityWords(probability)}.`;

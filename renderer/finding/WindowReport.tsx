@@ -6,15 +6,16 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { windowName } from '../state/selectors/windowNames.ts';
 import { ORIGIN_WORDS } from '../words/terms.ts';
 import { stretchWords } from '../words/times.ts';
-import { ScoreSheet } from './ScoreSheet.tsx';
+import { ScoreSheets } from './ScoreSheet.tsx';
 
 interface WindowReportProps {
   readonly window: RecordWindow;
-  readonly score: WindowScore | null;
+  /** One for each bank it speaks of. */
+  readonly scores: readonly WindowScore[];
 }
 
 /** The finding of a marked window. */
-export function WindowReport({ window, score }: WindowReportProps) {
+export function WindowReport({ window, scores }: WindowReportProps) {
   return (
     <div className="report" aria-live="off">
       <div className="reportHead">
@@ -27,7 +28,8 @@ export function WindowReport({ window, score }: WindowReportProps) {
         </div>
         <CommandButton id="window.times" icon={Pencil} words="Edit" />
       </div>
-      {score === null ? <p>Not scored yet: its capture is not open.</p> : <ScoreSheet score={score} />}
+      {scores.length === 0 && <p>Not scored yet: its capture is not open.</p>}
+      <ScoreSheets scores={scores} />
     </div>
   );
 }

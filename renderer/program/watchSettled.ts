@@ -12,7 +12,7 @@ export function watchSettled(program: Program, page: Document, started: Promise<
 
   const quiet = (): boolean => {
     const { pending, offer } = score.getState();
-    const looking = offer !== null && offer.score === null;
+    const looking = offer !== null && offer.scores === null;
     return (
       open && captures.getState().jobs.length === 0 && !pending && !looking && record.getState().save !== 'pending'
     );

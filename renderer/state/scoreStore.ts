@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { WindowScore } from '../../core/findings/finding.ts';
+import type { Finding, WindowScore } from '../../core/findings/finding.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
 import type { Problem } from '../../core/reading/problem.ts';
 
@@ -8,8 +8,8 @@ export interface ScoreState {
   readonly score: VehicleScore | null;
   readonly pending: boolean;
   readonly problem: Problem | null;
-  /** The offer that is being looked at, with its score once it is there. */
-  readonly offer: { readonly id: string; readonly score: WindowScore | null } | null;
+  /** The offer that is being looked at, with a score for each bank once they are there. */
+  readonly offer: { readonly id: string; readonly scores: readonly WindowScore[] | null } | null;
 }
 
 export type ScoreStore = StoreApi<ScoreState>;
@@ -20,7 +20,17 @@ export function createScoreStore(): ScoreStore {
   return createStore<ScoreState>()(() => NO_SCORE);
 }
 
-/** The score of one window of the record, or null while there is none. */
-export function windowScoreOf(state: ScoreState, windowId: string | null): WindowScore | null {
-  return state.score?.windows.find((kept) => kept.windowId === windowId)?.score ?? null;
+const NONE: readonly WindowScore[] = [];
+
+/** The scores of one window of the record, one for each bank it speaks of; empty while there are none. */
+export function windowScoresOf(score: VehicleScore | null, windowId: string | null): readonly WindowScore[] {
+  const found = score?.windows.filter((kept) => kept.windowId === windowId).map((kept) => kept.score);
+  return found === undefined || found.length === 0 ? NONE : found;
 }
+
+/** From what is said of several banks the one that matters most, for a sign that has room for one. */
+export function gravest(scores: readonly WindowScore[]): Finding | null {
+  return GRAVITY.find((finding) => scores.some((score) => score.finding === finding)) ?? null;
+}
+
+const GRAVITY: readonly Finding[] = ['notStoring', 'weak', 'cannotTell', 'storing'];

@@ -43,10 +43,9 @@ function CaptureRow({ capture }: { readonly capture: CaptureRef }) {
   return (
     <Row
       chosen={shown}
-      first={capture.name}
-      second={
+      first={
         <>
-          {missing === undefined ? facts : MISSING_WORDS[missing.why]}
+          {capture.name}
           {capture.sample && (
             <>
               {' '}
@@ -55,6 +54,7 @@ function CaptureRow({ capture }: { readonly capture: CaptureRef }) {
           )}
         </>
       }
+      second={missing === undefined ? facts : MISSING_WORDS[missing.why]}
       onChoose={() => goToCapture(program, capture.id)}
     >
       {missing !== undefined && (

@@ -3,11 +3,12 @@ import { useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { bankWords, FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import type { RecordWindow, VehicleRecord } from '../../core/record/schema.ts';
+import { startSentence } from '../../core/words/numbers.ts';
 import { goToOffer, goToWindow } from '../actions/jump.ts';
 import { acceptOffer, deleteWindow } from '../actions/windows.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { useProgram } from '../program/programContext.ts';
-import { windowScoreOf } from '../state/scoreStore.ts';
+import { gravest, windowScoresOf } from '../state/scoreStore.ts';
 import { type Offer, offerName, openOffers } from '../state/selectors/offers.ts';
 import { windowName, windowsInOrder } from '../state/selectors/windowNames.ts';
 import { Button, IconButton } from '../widgets/Button.tsx';
@@ -41,7 +42,9 @@ function WindowRow({ window, record }: { readonly window: RecordWindow; readonly
     program.workspace,
     ({ selected }) => selected?.kind === 'window' && selected.id === window.id,
   );
-  const score = useStore(program.score, (state) => windowScoreOf(state, window.id));
+  const score = useStore(program.score, (state) => state.score);
+  const scores = windowScoresOf(score, window.id);
+  const finding = gravest(scores);
   const name = windowName(window);
   const many = Object.keys(record.captures).length > 1;
   const where = many ? `${record.captures[window.captureId]?.name ?? ''}, ` : '';
@@ -49,14 +52,19 @@ function WindowRow({ window, record }: { readonly window: RecordWindow; readonly
   return (
     <Row
       chosen={chosen}
-      sign={score === null ? undefined : <FindingSign finding={score.finding} />}
-      first={
+      sign={finding === null ? undefined : <FindingSign finding={finding} />}
+      first={name}
+      second={
         <>
-          {name}
-          {score !== null && <span className="rowFinding">: {FINDING_WORDS[score.finding].toLowerCase()}</span>}
+          {scores.map((one) => (
+            <span key={one.bank} className="rowFinding">
+              {scores.length > 1 && `${startSentence(bankWords(one.bank))}: `}
+              {scores.length > 1 ? FINDING_WORDS[one.finding].toLowerCase() : FINDING_WORDS[one.finding]}
+            </span>
+          ))}
+          {`${where}${stretchWords(window)}${bank}`}
         </>
       }
-      second={`${where}${stretchWords(window)}${bank}`}
       onChoose={() => goToWindow(program, window.id)}
     >
       <IconButton

@@ -55,7 +55,10 @@ async function builtFiles(): Promise<Map<string, Uint8Array>> {
   const page = await readFile(new URL('renderer/index.html', ROOT), 'utf8');
   const samples = JSON.stringify(await sampleWords());
   const before = `<script>window.standInSamples = ${samples};</script><script src="standIn.js"></script>`;
-  files.set('index.html', new TextEncoder().encode(page.replace('<script src="main.js"', `${before}<script src="main.js"`)));
+  files.set(
+    'index.html',
+    new TextEncoder().encode(page.replace('<script src="main.js"', `${before}<script src="main.js"`)),
+  );
   return files;
 }
 

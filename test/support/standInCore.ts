@@ -34,7 +34,7 @@ function hostOf(bytesOf: BytesOf): CoreHost {
       new Promise((resolve) => {
         setTimeout(resolve, 0);
       }),
-    tellFault: (fault) => console.error(fault),
+    tellFault: (fault) => reportError(fault),
   };
 }
 

@@ -86,7 +86,12 @@ export function createStandIn(samples: readonly StandInFile[]): StandIn {
         dropped.map(async (one) => {
           if (!(one instanceof File)) return { ok: false as const, problem: noFile };
           const bytes = new Uint8Array(await one.arrayBuffer());
-          const picked = { token: `dropped-${one.name}-${bytes.length}`, name: one.name, bytes: one.size, sample: false };
+          const picked = {
+            token: `dropped-${one.name}-${bytes.length}`,
+            name: one.name,
+            bytes: one.size,
+            sample: false,
+          };
           standIn.addFile({ picked, words: '', bytes: async () => bytes });
           return { ok: true as const, picked };
         }),
@@ -166,7 +171,12 @@ export function createStandIn(samples: readonly StandInFile[]): StandIn {
     },
     toggleFullScreen: async () => null,
     setCommandStates: async () => null,
-    about: async () => ({ version: '0.0.0-stand-in', runtime: navigator.userAgent, fallbackRuntime: false, licences: [] }),
+    about: async () => ({
+      version: '0.0.0-stand-in',
+      runtime: navigator.userAgent,
+      fallbackRuntime: false,
+      licences: [],
+    }),
     readyToClose: async () => null,
     settled: async () => null,
   };

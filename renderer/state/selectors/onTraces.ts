@@ -2,6 +2,7 @@ import type { VehicleScore } from '../../../core/findings/vehicleScore.ts';
 import type { VehicleRecord } from '../../../core/record/schema.ts';
 import type { ShownNote, ShownWindow } from '../../plot/traceStackProps.ts';
 import type { HeldCapture } from '../captureStore.ts';
+import { gravest, windowScoresOf } from '../scoreStore.ts';
 import { offerName, openOffers } from './offers.ts';
 import { windowName } from './windowNames.ts';
 
@@ -13,7 +14,6 @@ export function shownWindows(
   record: VehicleRecord | null,
   score: VehicleScore | null,
 ): readonly ShownWindow[] {
-  const findings = new Map(score?.windows.map((kept) => [kept.windowId, kept.score.finding]));
   const marked = Object.values(record?.windows ?? {}).filter((window) => window.captureId === held.captureId);
   return [
     ...marked.map((window) => ({
@@ -21,7 +21,7 @@ export function shownWindows(
       name: windowName(window),
       startS: window.startS,
       endS: window.endS,
-      finding: findings.get(window.id) ?? null,
+      finding: gravest(windowScoresOf(score, window.id)),
       offer: false,
     })),
     ...openOffers(held, record).map(({ id, window }) => ({
