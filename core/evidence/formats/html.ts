@@ -12,8 +12,8 @@ import { sheetStyle } from './sheetStyle.ts';
 export const SHEET_POLICY =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
-/** Sections that begin a page of their own, because they are filled in and handed back by hand. */
-const OWN_PAGE = new Set(['papers', 'secondReader']);
+/** Sections that begin a page of their own: those filled in by hand, and the details behind everything else. */
+const OWN_PAGE = new Set(['papers', 'secondReader', 'windowDetails']);
 
 export const html: SheetFormat = {
   id: 'html',
@@ -132,12 +132,29 @@ function tableMarkup({ caption, columns, rows }: Extract<Block, { kind: 'table' 
   );
 }
 
+/** Columns of the program's own short words, which never break inside; a stranger's names may break anywhere. */
+const OWN_WORDS = new Set([
+  'state',
+  'bank',
+  'unit',
+  'status',
+  'code',
+  'origin',
+  'finding',
+  'for',
+  'side',
+  'takenAt',
+  'role',
+]);
+
 function cellMarkup(cell: Cell, column: Column | undefined, place: number): Markup {
-  const kind = cell.kind === 'none' ? 'none' : column?.id === 'state' ? 'state' : null;
-  const classes = [column?.align === 'right' ? 'number' : null, kind].filter((name) => name !== null).join(' ');
+  const none = cell.kind === 'none' ? 'none' : null;
+  const own = OWN_WORDS.has(column?.id ?? '') ? 'own' : null;
+  const words = cellWords(cell);
+  const classes = [column?.align === 'right' ? 'number' : null, none, own].filter((name) => name !== null).join(' ');
   const attributes = { class: classes === '' ? null : classes };
-  if (place === 0) return element('th', { scope: 'row', ...attributes }, escapeText(cellWords(cell)));
-  return element('td', attributes, escapeText(cellWords(cell)));
+  if (place === 0) return element('th', { scope: 'row', ...attributes }, escapeText(words));
+  return element('td', attributes, escapeText(words));
 }
 
 /** The picture as an image of its own: what is inside an image can neither run nor reach out. */

@@ -21,12 +21,13 @@ p.caution { border-left: 3pt solid #111; padding-left: 3mm; font-weight: 600; }
 ul { padding-left: 5mm; max-width: 160mm; }
 li { margin-bottom: 1mm; }
 dl { display: grid; grid-template-columns: minmax(38mm, max-content) 1fr; border-top: 0.35pt solid #bbb; }
-dt, dd { margin: 0; padding: 0.9mm 0; border-bottom: 0.35pt solid #bbb; }
+dt, dd { margin: 0; padding: 0.6mm 0; border-bottom: 0.35pt solid #bbb; }
 dt { color: #333; padding-right: 5mm; }
 dd { overflow-wrap: anywhere; white-space: pre-line; }
-table { border-collapse: collapse; width: 100%; font-size: 10pt; }
+table { border-collapse: collapse; width: 100%; font-size: 9.5pt; line-height: 1.35; }
 caption { text-align: left; padding-bottom: 1.2mm; }
-th, td { text-align: left; vertical-align: top; padding: 1mm 2.5mm 1mm 0; border-bottom: 0.35pt solid #bbb; overflow-wrap: anywhere; }
+th, td { text-align: left; vertical-align: top; padding: 0.8mm 2.5mm 0.8mm 0; border-bottom: 0.35pt solid #bbb; overflow-wrap: anywhere; }
+.own { overflow-wrap: normal; }
 th:last-child, td:last-child { padding-right: 0; }
 thead th { border-bottom: 1pt solid #111; font-weight: 600; vertical-align: bottom; overflow-wrap: normal; }
 tbody th { font-weight: 400; }
@@ -34,13 +35,15 @@ td { white-space: pre-line; }
 .number { text-align: right; white-space: nowrap; }
 thead .number { white-space: normal; }
 code { font: 8pt/1.6 "Cascadia Mono", "DejaVu Sans Mono", "Liberation Mono", Menlo, Consolas, monospace; letter-spacing: -0.02em; }
-.state { white-space: nowrap; }
 .none { font-style: italic; color: #444; }
 figure img { width: 100%; height: auto; max-height: 230mm; border: 0.35pt solid #bbb; }
 p + .blank, dl + .blank { margin-top: 2mm; }
 .blank + p { margin-top: 3.5mm; }
 .blank { border-bottom: 0.5pt solid #111; min-height: 9mm; display: flex; align-items: flex-end; font-size: 9.5pt; color: #333; padding-bottom: 0.8mm; }
 footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-size: 9.5pt; color: #333; }
+#windowDetails table, #windowDetails dl { font-size: 8.5pt; line-height: 1.25; margin-bottom: 2.5mm; }
+#windowDetails th, #windowDetails td { padding-top: 0.45mm; padding-bottom: 0.45mm; }
+#windowDetails p, #windowDetails ul { font-size: 9pt; line-height: 1.3; max-width: none; }
 @media print {
   body { padding: 0; max-width: none; }
   thead { display: table-header-group; }

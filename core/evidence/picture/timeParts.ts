@@ -9,7 +9,9 @@ import { ticks } from './ticks.ts';
 
 const LABEL_PX = 90;
 /** Mean width of a letter at 13 px; only decides where a tab's words are cut. */
-const LETTER_PX = 6.6;
+const LETTER_PX = 7.2;
+/** A tab with room for fewer says nothing. */
+const FEWEST_LETTERS = 4;
 
 /** From seconds to px, straight. */
 export function timeToX({ startS, endS }: TracePictureInput, { left, right }: PaneBox): (timeS: number) => number {
@@ -34,8 +36,12 @@ export function windowStrips(input: TracePictureInput, box: PaneBox): Markup {
 
 /** The tabs over the strips, cut to their strips, and the flags of the notes. */
 export function windowTabs(input: TracePictureInput, box: PaneBox): Markup {
-  const tabs = inSight(input, box).map(({ x1, x2, words }) => {
-    const room = Math.floor((Math.max(x2, x1 + 120) - x1 - 12) / LETTER_PX);
+  const strips = inSight(input, box);
+  const tabs = strips.flatMap(({ x1, words }, i) => {
+    // A tab may reach beyond a narrow strip, but not into the next one.
+    const end = Math.min(strips[i + 1]?.x1 ?? box.right, box.right);
+    const room = Math.floor((end - x1 - 12) / LETTER_PX);
+    if (room < FEWEST_LETTERS) return [];
     return element('text', { x: tenth(x1 + 6), y: box.top + 17, 'font-weight': 600 }, escapeText(cut(words, room)));
   });
   const xOf = timeToX(input, box);
@@ -78,7 +84,8 @@ export function timeAxis(input: TracePictureInput, box: PaneBox): Markup {
 
 function inSight(input: TracePictureInput, box: PaneBox): { x1: number; x2: number; words: string }[] {
   const xOf = timeToX(input, box);
-  return input.windows
+  return [...input.windows]
+    .sort((a, b) => a.startS - b.startS)
     .filter(({ startS, endS }) => endS > input.startS && startS < input.endS)
     .map(({ startS, endS, words }) => ({
       x1: Math.max(box.left, xOf(startS)),

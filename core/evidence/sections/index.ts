@@ -14,6 +14,7 @@ import { temperatures } from './temperatures.ts';
 import { troubleCodes } from './troubleCodes.ts';
 import { vehicle } from './vehicle.ts';
 import { warranty } from './warranty.ts';
+import { windowDetails } from './windowDetails.ts';
 import { windows } from './windows.ts';
 
 /** Every section, in the order in which a reader meets them. */
@@ -29,8 +30,9 @@ export const SECTIONS: readonly SectionMaker[] = registry('section of the sheet'
   restsOn,
   promises,
   leftOut,
+  cautions,
   warranty,
   papers,
-  cautions,
   secondReader,
+  windowDetails,
 ]);

@@ -35,7 +35,8 @@ export function judgementBlocks(id: string, level: 3 | 4, judgement: Judgement, 
   ];
 }
 
-function probabilityCell(probability: number | null): Cell {
+/** A probability as a number of per cent; "cannot tell" where there is none. */
+export function probabilityCell(probability: number | null): Cell {
   if (probability === null) return { kind: 'none', words: 'cannot tell' };
   const [shown = ''] = probabilityWords(probability).split(/\u00a0(?=%)/);
   return { kind: 'number', value: Number((100 * probability).toFixed(1)), shown, unit: '%' };

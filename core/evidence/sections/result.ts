@@ -1,4 +1,5 @@
 import type { BankVerdict, Verdict } from '../../findings/finding.ts';
+import { startSentence } from '../../words/numbers.ts';
 import type { Block } from '../sheet.ts';
 import type { SheetInput } from '../sheetInput.ts';
 import { bankWords } from '../words/terms.ts';
@@ -62,7 +63,7 @@ function side(
     blocks.push({
       kind: 'subheading',
       level: 3,
-      text: heading === null ? bankWords(bank.bank) : `${heading}, ${bankWords(bank.bank)}`,
+      text: heading === null ? startSentence(bankWords(bank.bank)) : `${heading}, ${bankWords(bank.bank)}`,
     });
     blocks.push(...sentence(bank), ...judgementBlocks(`${id}.bank${bank.bank ?? ''}`, 4, bank, settings.decimalSign));
   }

@@ -1,9 +1,9 @@
 import type { Reading, Temperature } from '../../record/schema.ts';
+import { celsius } from '../../thermal/pairOf.ts';
 import type { ThermalReading } from '../../thermal/thermal.ts';
 import type { Block, Cell, Column, DecimalSign } from '../sheet.ts';
 import { NOT_RECORDED, numberCell, numberOrNone } from '../words/numbers.ts';
 import {
-  celsiusOf,
   differenceIn,
   instantWords,
   TEMPERATURE_SYMBOLS,
@@ -81,13 +81,13 @@ function placeCell({ bank, brick }: Reading): Cell {
 
 function riseRow(reading: Reading, read: ThermalReading | null, unit: Temperature['unit'], sign: DecimalSign): Cell[] {
   const [low, high] = read?.riseInterval ?? [null, null];
-  const rise = celsiusOf(reading.outlet) - celsiusOf(reading.inlet);
+  const rise = celsius(reading.outlet) - celsius(reading.inlet);
   const difference = (kelvin: number | null) =>
     kelvin === null ? NOT_RECORDED : numberCell(differenceIn(kelvin, unit), 0, null, sign);
   return [
     placeCell(reading),
-    numberCell(temperatureIn(celsiusOf(reading.inlet), unit), 0, null, sign),
-    numberCell(temperatureIn(celsiusOf(reading.outlet), unit), 0, null, sign),
+    numberCell(temperatureIn(celsius(reading.inlet), unit), 0, null, sign),
+    numberCell(temperatureIn(celsius(reading.outlet), unit), 0, null, sign),
     difference(rise),
     difference(low),
     difference(high),

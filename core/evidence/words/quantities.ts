@@ -8,11 +8,6 @@ import { KEPT_SPACE, showNumber } from './numbers.ts';
 
 export const TEMPERATURE_SYMBOLS: Readonly<Record<Temperature['unit'], string>> = { C: '°C', F: '°F', K: 'K' };
 
-/** A typed temperature in °C, exactly. */
-export function celsiusOf({ value, unit }: Temperature): Celsius {
-  return convert(value, TEMPERATURE_SYMBOLS[unit], '°C') ?? Number.NaN;
-}
-
 /** A temperature in °C as a number of another unit. */
 export function temperatureIn(celsius: Celsius, unit: Temperature['unit']): number {
   return convert(celsius, '°C', TEMPERATURE_SYMBOLS[unit]) ?? Number.NaN;

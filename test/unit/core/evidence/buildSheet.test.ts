@@ -57,8 +57,24 @@ describe('the evidence sheet', () => {
     expect(textsOf('result', real).join()).not.toContain('invented');
   });
 
+  test('lists every window on one row for each bank it was judged for', () => {
+    expect(textsOf('windows')[1]).toBe(
+      'Hold at 2300 | van-before.csv | 61.2 | 121.2 | bank\u00a01 | offer of the program, accepted | Does not store oxygen | 95\u00a0%',
+    );
+    const input = sheetInput();
+    const [one] = input.score.windows;
+    if (one === undefined) throw new Error('the made-up vehicle has no scored window');
+    const other = { ...one, score: { ...one.score, bank: 2 as const } };
+    const two = buildSheet({ ...input, score: { ...input.score, windows: [one, other] } });
+    expect(textsOf('windows', two)).toHaveLength(3);
+    expect(textsOf('windowDetails', two).filter((text) => text.startsWith('Hold at 2300:'))).toEqual([
+      'Hold at 2300: van-before.csv, 61.2 to 121.2\u00a0s, bank\u00a01',
+      'Hold at 2300: van-before.csv, 61.2 to 121.2\u00a0s, bank\u00a02',
+    ]);
+  });
+
   test('tells conditions by sign and word, with what was found', () => {
-    const texts = textsOf('windows');
+    const texts = textsOf('windowDetails');
     expect(texts).toContain('Engine warm | ✓ met | Coolant 88 to 91 °C.');
     expect(texts.find((text) => text.includes('✗ not met'))).toContain('Speed 1900 to 2600 1/min.');
     expect(texts.find((text) => text.includes('– not recorded'))).toContain('Readiness');
@@ -68,10 +84,10 @@ describe('the evidence sheet', () => {
   });
 
   test('gives measures as many digits as their interval deserves, and says why one is missing', () => {
-    const texts = textsOf('windows');
-    expect(texts).toContain('Switching, rear over front | 1 | 0.8 | 0.6 | 1.0 | –');
-    expect(texts.find((text) => text.startsWith('Mean, rear'))).toContain('| V | 0.45 | not given | not given |');
-    expect(texts.find((text) => text.includes('The rate of 3 Hz'))).toContain('| cannot tell | – | – |');
+    const texts = textsOf('windowDetails');
+    expect(texts).toContain('Switching, rear over front | 1 | 0.8 | 0.6 | 1.0');
+    expect(texts.find((text) => text.startsWith('Mean, rear'))).toContain('| V | 0.45 | not given | not given');
+    expect(texts.find((text) => text.includes('The rate of 3 Hz'))).toContain('| cannot tell | ');
   });
 
   test('identifies captures by SHA-256 and tells what was found while reading them', () => {
@@ -85,7 +101,8 @@ describe('the evidence sheet', () => {
   test('a capture that is not open is told from the record alone, its windows from the findings kept', () => {
     const closed = buildSheet({ ...sheetInput(), captures: {}, score: { ...sheetInput().score, windows: [] } });
     expect(textsOf('captures', closed).join()).toContain('was not open');
-    expect(textsOf('windows', closed).join()).toContain('As found on 2026-11-24 08:31 +01:00 by version 0.1.0');
+    expect(textsOf('windows', closed)[1]).toContain('Does not store oxygen (kept) | 97');
+    expect(textsOf('windowDetails', closed).join()).toContain('As found on 2026-11-24 08:31 +01:00 by version 0.1.0');
   });
 
   test('temperatures stand in the chosen unit and as they were typed', () => {

@@ -9,7 +9,6 @@ import {
   showNumber,
 } from '../../../../../core/evidence/words/numbers.ts';
 import {
-  celsiusOf,
   differenceIn,
   durationWords,
   instantWords,
@@ -17,6 +16,7 @@ import {
   typedTemperature,
 } from '../../../../../core/evidence/words/quantities.ts';
 import { showControls, showControlsOnOneLine } from '../../../../../core/evidence/words/showControls.ts';
+import { celsius } from '../../../../../core/thermal/pairOf.ts';
 
 describe('E13: numbers by the reader’s country', () => {
   test.each([
@@ -96,8 +96,8 @@ describe('E12: digits follow the uncertainty', () => {
 
 describe('E16: temperatures', () => {
   test('32 °F, 0 °C and 273.15 K are the same, exactly; a difference has no offset (NIST SP 811, appendix B)', () => {
-    expect(celsiusOf({ value: 32, unit: 'F' })).toBe(0);
-    expect(celsiusOf({ value: 273.15, unit: 'K' })).toBe(0);
+    expect(celsius({ value: 32, unit: 'F' })).toBe(0);
+    expect(celsius({ value: 273.15, unit: 'K' })).toBe(0);
     expect(temperatureIn(0, 'F')).toBe(32);
     expect(temperatureIn(0, 'K')).toBe(273.15);
     expect(differenceIn(10, 'F')).toBe(18);
@@ -105,8 +105,8 @@ describe('E16: temperatures', () => {
   });
 
   test('check 5.06: 290 °F and 385 °F are 143.333 °C and 196.111 °C, a rise of 52.778 K', () => {
-    const inlet = celsiusOf({ value: 290, unit: 'F' });
-    const outlet = celsiusOf({ value: 385, unit: 'F' });
+    const inlet = celsius({ value: 290, unit: 'F' });
+    const outlet = celsius({ value: 385, unit: 'F' });
     expect(inlet).toBeCloseTo(143.333, 3);
     expect(outlet).toBeCloseTo(196.111, 3);
     expect(outlet - inlet).toBeCloseTo(52.778, 3);

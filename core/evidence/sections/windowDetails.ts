@@ -1,0 +1,136 @@
+import type { WindowScore } from '../../findings/finding.ts';
+import type { MeasureValue } from '../../measures/measure.ts';
+import type { Block, Cell, DecimalSign } from '../sheet.ts';
+import type { SheetInput } from '../sheetInput.ts';
+import { digitsFor, numberCell } from '../words/numbers.ts';
+import { instantWords, stretchWords } from '../words/quantities.ts';
+import { bankWords, conditionWords, FINDING_WORDS, measureWords, metWords } from '../words/terms.ts';
+import { judgementBlocks } from './judgement.ts';
+import type { SectionMaker } from './section.ts';
+import { type PlacedWindow, scoresOf, windowsInOrder } from './windows.ts';
+
+/** Conditions, measures and reasons of every window: what a second reader needs to compute it again and disagree. */
+export const windowDetails: SectionMaker = {
+  id: 'windowDetails',
+  build(input) {
+    const placed = windowsInOrder(input);
+    if (placed.length === 0) return null;
+    return {
+      id: 'windowDetails',
+      title: 'Windows in detail',
+      blocks: placed.flatMap((one) => detailBlocks(one, input)),
+    };
+  },
+};
+
+function detailBlocks(placed: PlacedWindow, input: SheetInput): Block[] {
+  const scores = scoresOf(placed.window, input);
+  if (scores.length === 0) return [heading(placed, null, input), keptBlock(placed, input)];
+  return scores.flatMap((score) => [
+    heading(placed, score, input),
+    ...scoreBlocks(`window.${placed.window.id}.bank${score.bank ?? ''}`, score, input.settings.decimalSign),
+  ]);
+}
+
+function heading({ window, name, capture }: PlacedWindow, score: WindowScore | null, { settings }: SheetInput): Block {
+  const stretch = stretchWords(window.startS, window.endS, settings.decimalSign);
+  const bank = bankWords(score === null ? window.bank : score.bank);
+  return { kind: 'subheading', level: 3, text: `${name}: ${capture.name}, ${stretch}, ${bank}` };
+}
+
+function keptBlock({ window }: PlacedWindow, { record }: SheetInput): Block {
+  const kept = Object.values(record.findings).find(({ windowId }) => windowId === window.id);
+  const words =
+    kept === undefined
+      ? 'Not computed: its capture was not open when the sheet was made.'
+      : `Not computed anew: its capture was not open. As found on ${instantWords(kept.madeAt)} by version ${kept.coreVersion}: ${FINDING_WORDS[kept.finding]}. ${kept.sentence}`;
+  return { kind: 'paragraph', tone: 'plain', text: words };
+}
+
+function scoreBlocks(id: string, score: WindowScore, sign: DecimalSign): Block[] {
+  return [
+    ...judgementBlocks(id, 4, score, sign),
+    conditionTable(id, score),
+    ...givenTable(id, score.measures, sign),
+    ...missingTable(id, score.measures),
+  ];
+}
+
+function conditionTable(id: string, score: WindowScore): Block {
+  return {
+    kind: 'table',
+    id: `${id}.conditions`,
+    caption: 'Conditions',
+    columns: [
+      { id: 'condition', words: 'Condition', unit: null, align: 'left' },
+      { id: 'state', words: 'State', unit: null, align: 'left' },
+      { id: 'detail', words: 'What was found', unit: null, align: 'left' },
+    ],
+    rows: score.conditions.map(({ id: condition, met, detail }) => [
+      { kind: 'text', text: conditionWords(condition) },
+      { kind: 'text', text: metWords(met) },
+      { kind: 'text', text: detail },
+    ]),
+  };
+}
+
+function givenTable(id: string, measures: readonly MeasureValue[], sign: DecimalSign): Block[] {
+  const rows = measures.flatMap((measure) => givenRow(measure, sign) ?? []);
+  if (rows.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: `${id}.measures`,
+      caption: 'Measures, with the interval in which the value lies with 95 % confidence',
+      columns: [
+        { id: 'measure', words: 'Measure', unit: null, align: 'left' },
+        { id: 'unit', words: 'Unit', unit: null, align: 'left' },
+        { id: 'value', words: 'Value', unit: null, align: 'right' },
+        { id: 'low', words: '95 % from', unit: null, align: 'right' },
+        { id: 'high', words: 'to', unit: null, align: 'right' },
+      ],
+      rows,
+    },
+  ];
+}
+
+const NO_INTERVAL: Cell = { kind: 'none', words: 'not given' };
+
+/** The row of a measure that has a value, in a list of one; null for one that has none. */
+function givenRow({ id, value, interval }: MeasureValue, sign: DecimalSign): [Cell[]] | null {
+  if (value === null) return null;
+  const { words, unit, digits: most } = measureWords(id);
+  const digits = interval === null ? most : digitsFor((interval[1] - interval[0]) / 2, most);
+  const cell = (one: number | undefined) => (one === undefined ? NO_INTERVAL : numberCell(one, digits, null, sign));
+  return [
+    [
+      { kind: 'text', text: words },
+      { kind: 'text', text: unit },
+      cell(value),
+      cell(interval?.[0]),
+      cell(interval?.[1]),
+    ],
+  ];
+}
+
+function missingTable(id: string, measures: readonly MeasureValue[]): Block[] {
+  const absent = measures.filter(({ value }) => value === null);
+  if (absent.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: `${id}.missing`,
+      caption: 'Measures that the data cannot support',
+      columns: [
+        { id: 'measure', words: 'Measure', unit: null, align: 'left' },
+        { id: 'value', words: 'Value', unit: null, align: 'left' },
+        { id: 'why', words: 'Why', unit: null, align: 'left' },
+      ],
+      rows: absent.map(({ id: measure, missing }) => [
+        { kind: 'text', text: measureWords(measure).words },
+        { kind: 'none', words: 'cannot tell' },
+        { kind: 'text', text: missing ?? '' },
+      ]),
+    },
+  ];
+}

@@ -1,0 +1,58 @@
+import type { Readable } from 'node:stream';
+import type { ReadInput } from '../../core/contract/buildCommandReport.ts';
+import type { Outcome } from '../../core/reading/problem.ts';
+import type { ReadCapture, readCapture } from '../../core/reading/readCapture.ts';
+import type { ColumnChoice } from '../../core/record/schema.ts';
+import { type HeldBytes, SourceFault } from '../../core/service/coreHost.ts';
+import { captureBytes } from './captureBytes.ts';
+import { type ColumnsFile, choiceFor } from './columnsFile.ts';
+
+export interface InputPlace {
+  readonly named: string;
+  /** Place on the command line, from 1. */
+  readonly input: number;
+  readonly folder: string;
+  readonly stdin: Readable;
+  readonly read: typeof readCapture;
+}
+
+/** What was read, with the columns that were chosen for it. */
+export interface ReadWithChoice extends ReadInput {
+  readonly choice: ColumnChoice | null;
+}
+
+/** Opens, reads and hashes one capture; every failure is a refusal with its reason. */
+export async function readInput(
+  place: InputPlace,
+  columns: { readonly file: ColumnsFile; readonly name: string } | null,
+): Promise<Outcome<ReadWithChoice>> {
+  const opened = await captureBytes(place.named, place.folder, place.stdin);
+  if (!opened.ok) return opened;
+  try {
+    return await readBytes(place, columns, opened.value);
+  } catch (fault) {
+    if (fault instanceof SourceFault) return { ok: false, problem: fault.problem };
+    throw fault;
+  } finally {
+    await opened.value.close();
+  }
+}
+
+async function readBytes(
+  { input, read }: InputPlace,
+  columns: { readonly file: ColumnsFile; readonly name: string } | null,
+  { source, finish }: HeldBytes,
+): Promise<Outcome<ReadWithChoice>> {
+  let choice: ColumnChoice | null = null;
+  let outcome: Outcome<ReadCapture> = await read(source, { choice, alwaysAsk: columns !== null });
+  if (outcome.ok && outcome.value.question !== null && columns !== null) {
+    const chosen = choiceFor(columns.file, outcome.value.question, columns.name);
+    if (!chosen.ok) return chosen;
+    choice = chosen.value;
+    outcome = await read(source, { choice });
+  }
+  if (!outcome.ok) return outcome;
+  const finished = await finish();
+  if (!finished.ok) return finished;
+  return { ok: true, value: { capture: outcome.value.capture, sha256: finished.value.sha256, input, choice } };
+}
