@@ -1,4 +1,4 @@
-import { Fragment, type RefObject, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { Fragment, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import './traces.css';
 import { timeForm } from './axisWords.ts';
 import { CursorLines } from './CursorLines.tsx';
@@ -12,20 +12,19 @@ import { paneTitle } from './paneWords.ts';
 import { CaptureReadings } from './readings.ts';
 import type { Stage } from './stage.ts';
 import { TimeAxis } from './TimeAxis.tsx';
-import { type PaneDeeds, TracePane } from './TracePane.tsx';
+import { TracePane } from './TracePane.tsx';
 import { themeVariables } from './themeVariables.ts';
 import type { PaneLayout, TraceSource, TraceStackProps } from './traceStackProps.ts';
 import { useGestures } from './useGestures.ts';
 import { useHover } from './useHover.ts';
 import { usePaneKeys } from './usePaneKeys.ts';
+import { useDeeds, useDragSetting, useGestureSetting, useWheelSetting } from './useStackDeeds.ts';
 import { prefersStillness, useLatest, useStage } from './useStage.ts';
 import { useWheel } from './useWheel.ts';
-import { zoomValues } from './valueZoom.ts';
 import { WindowEdges } from './WindowEdges.tsx';
 import { WindowStrips } from './WindowStrips.tsx';
 import { WindowTabs } from './WindowTabs.tsx';
-import { windowAt } from './windowEdges.ts';
-import { showTime, type ZoomLimits, zoomLimits } from './zoom.ts';
+import { zoomLimits } from './zoom.ts';
 
 /** The stack of trace panes: the page. A new capture begins with a new stage. */
 export function TraceStack(props: TraceStackProps) {
@@ -52,15 +51,7 @@ function Stack(props: TraceStackProps) {
   const { preview, onPointerDown } = useGestures(stage, field, useGestureSetting(latest));
   const onKeyDown = usePaneKeys(stage, source, latest);
   const deeds = useDeeds(stage, latest, drawings, onKeyDown, onPointerDown);
-  const drag = useMemo(
-    () => ({
-      stage,
-      limits,
-      onWindowDrag: (drag: Parameters<TraceStackProps['onWindowDrag']>[0]) => latest.current.onWindowDrag(drag),
-      onClick: (id: string) => latest.current.onSelectWindow(id),
-    }),
-    [stage, limits, latest],
-  );
+  const drag = useDragSetting(stage, limits, latest);
 
   return (
     <section
@@ -124,98 +115,6 @@ function useReadings(stage: Stage, source: TraceSource, channelIds: readonly str
   );
   useEffect(() => () => readings.close(), [readings]);
   return readings;
-}
-
-type Latest = RefObject<TraceStackProps & { readonly limits: ZoomLimits }>;
-type Drawings = RefObject<Map<string, PaneDrawing>>;
-
-function useWheelSetting(latest: Latest, drawings: Drawings) {
-  return useLatest({
-    get wheel() {
-      return latest.current.wheel;
-    },
-    get limits() {
-      return latest.current.limits;
-    },
-    onVisible: (...look: Parameters<TraceStackProps['onVisible']>) => latest.current.onVisible(...look),
-    onValueZoom: (target: Element, clientY: number, factor: number) => {
-      const paper = target.closest('[data-pane]')?.querySelector('.panePaper');
-      const pane = latest.current.panes.find(
-        ({ id }) => id === target.closest('[data-pane]')?.getAttribute('data-pane'),
-      );
-      const range = pane === undefined ? undefined : drawings.current.get(pane.id)?.range;
-      if (pane === undefined || range === undefined || !(paper instanceof Element)) return;
-      const box = paper.getBoundingClientRect();
-      const scale = zoomValues(range, (box.bottom - clientY) / box.height, factor);
-      latest.current.onPaneChange({ ...pane, scale });
-    },
-  });
-}
-
-function useGestureSetting(latest: Latest) {
-  return useLatest({
-    get tool() {
-      return latest.current.tool;
-    },
-    get limits() {
-      return latest.current.limits;
-    },
-    onVisible: (...look: Parameters<TraceStackProps['onVisible']>) => latest.current.onVisible(...look),
-    onMark: (...mark: Parameters<TraceStackProps['onMark']>) => latest.current.onMark(...mark),
-    onNoteAt: (...note: Parameters<TraceStackProps['onNoteAt']>) => latest.current.onNoteAt(...note),
-    onSecondCursor: (timeS: number) => latest.current.onSecondCursor(timeS),
-    onClick: (timeS: number) => {
-      const { windows, selectedWindowId, onSelectWindow } = latest.current;
-      const there = windowAt(windows, timeS, selectedWindowId);
-      if (there !== null && there.id !== selectedWindowId) onSelectWindow(there.id);
-    },
-  });
-}
-
-function useDeeds(
-  stage: Stage,
-  latest: Latest,
-  drawings: Drawings,
-  onKeyDown: PaneDeeds['onKeyDown'],
-  onPointerDown: PaneDeeds['onPointerDown'],
-): PaneDeeds {
-  const canOrder = latest.current.onPaneOrder !== undefined;
-  return useMemo<PaneDeeds>(
-    () => ({
-      onPaneChange: (pane) => latest.current.onPaneChange(pane),
-      onMove: canOrder ? (paneId, by) => moved(latest.current, paneId, by) : null,
-      onKeyDown,
-      onPointerDown,
-      onToSamples: (pane) => void toSamples(stage, latest.current, pane),
-      lendDrawing: (paneId, drawing) => {
-        if (drawing === null) drawings.current.delete(paneId);
-        else drawings.current.set(paneId, drawing);
-      },
-    }),
-    [stage, latest, drawings, canOrder, onKeyDown, onPointerDown],
-  );
-}
-
-function moved({ panes, onPaneOrder }: TraceStackProps, paneId: string, by: 1 | -1): void {
-  const ids = panes.map(({ id }) => id);
-  const at = ids.indexOf(paneId);
-  const other = ids[at + by];
-  if (other === undefined) return;
-  onPaneOrder?.(ids.map((id) => (id === paneId ? other : id === other ? paneId : id)));
-}
-
-async function toSamples(stage: Stage, props: Latest['current'], pane: PaneLayout): Promise<void> {
-  const middleS = (stage.visible.startS + stage.visible.endS) / 2;
-  const channelId = pane.channelIds[0];
-  if (channelId === undefined) return;
-  const [after, before] = await Promise.all(
-    ([1, -1] as const).map((direction) =>
-      props.source.nextStop(channelId, middleS, direction, 'sample').catch(() => null),
-    ),
-  );
-  const found = [after, before].filter((timeS): timeS is number => typeof timeS === 'number');
-  const nearest = found.sort((a, b) => Math.abs(a - middleS) - Math.abs(b - middleS))[0];
-  if (nearest !== undefined) props.onVisible(showTime(stage.visible, nearest, props.limits), true);
 }
 
 type SplitterProps = TraceStackProps & { readonly above: PaneLayout; readonly below: PaneLayout | undefined };

@@ -16,13 +16,20 @@ export function kindOf(channels: readonly ChannelSummary[]): PaneKind {
   return paneKindOf(channels[0]?.role ?? 'other');
 }
 
-/** Name of a pane: of its quantity, with the bank where the capture has two and the pane shows one of them. */
+/** Name of a pane: of its quantity, or of its one role, with the bank where the capture has two and the pane shows one of them. */
 export function paneTitle(channels: readonly ChannelSummary[], capture: CaptureSummary): string {
-  const kind = kindOf(channels);
-  const names = [...new Set(channels.map(({ role, name }) => (role === 'other' ? name : paneKindOf(role).words)))];
+  const roles = new Set(channels.map(({ role }) => role));
+  const names = [
+    ...new Set(
+      channels.map(({ role, name }) => {
+        if (role === 'other') return name;
+        return roles.size === 1 ? ROLE_FACTS[role].words : paneKindOf(role).words;
+      }),
+    ),
+  ];
   const bank = channels[0]?.bank ?? null;
   const oneBank = bank !== null && channels.every((channel) => channel.bank === bank);
-  const first = names.length > 0 ? names.join(', ') : kind.words;
+  const first = names.length > 0 ? names.join(', ') : kindOf(channels).words;
   return oneBank && hasTwoBanks(capture) ? `${first}, bank ${bank}` : first;
 }
 
@@ -36,7 +43,10 @@ export function traceWords(channel: ChannelSummary, among: readonly ChannelSumma
   const kind = paneKindOf(channel.role);
   const parts: string[] = [];
   const word = channel.role === 'other' ? channel.name : kind.channelWords[channel.role];
-  if (word !== undefined && (channel.role !== 'other' || among.length > 1)) parts.push(word);
+  const namesPane = among.every(
+    (other) => other.role === channel.role && (other.role !== 'other' || among.length === 1),
+  );
+  if (word !== undefined && !namesPane) parts.push(word);
   const banksDiffer = among.some((other) => other.bank !== channel.bank);
   if (banksDiffer && channel.bank !== null && hasTwoBanks(capture)) parts.push(`bank ${channel.bank}`);
   const twins = among.filter((other) => other.role === channel.role && other.bank === channel.bank);
