@@ -1,0 +1,48 @@
+import { createHash } from 'node:crypto';
+import type { Outcome } from '../../core/reading/problem.ts';
+import { type HeldBytes, SourceFault } from '../../core/service/coreHost.ts';
+import { changedWhileRead, openRegularFile, readProblem } from '../captures/openRegularFile.ts';
+
+/** Large enough for the disk's full speed, small enough that another question never waits long. */
+const CHUNK_BYTES = 1024 * 1024;
+
+/** The bytes of a file, hashed in the same pass in which they are read. `name` is the file's name without folders. */
+export async function fileBytes(path: string, name: string): Promise<Outcome<HeldBytes>> {
+  const opened = await openRegularFile(path, name);
+  if (!opened.ok) return opened;
+  const { handle, bytes, modifiedMs } = opened.value;
+  /** Of the last pass that came to the end. */
+  let sha256: string | null = null;
+
+  async function* chunks(): AsyncGenerator<Uint8Array, void, undefined> {
+    const hash = createHash('sha256');
+    sha256 = null;
+    for (let position = 0; ; ) {
+      const chunk = Buffer.allocUnsafeSlow(CHUNK_BYTES); // the reader may keep it
+      const { bytesRead } = await handle.read(chunk, 0, CHUNK_BYTES, position).catch((fault) => {
+        throw new SourceFault(readProblem(fault, name));
+      });
+      if (bytesRead === 0) break;
+      position += bytesRead;
+      const read = chunk.subarray(0, bytesRead);
+      hash.update(read);
+      yield read;
+    }
+    sha256 = hash.digest('hex');
+  }
+
+  return {
+    ok: true,
+    value: {
+      source: { name, bytes, rereadable: true, chunks },
+      async finish() {
+        if (sha256 === null) for await (const _chunk of chunks()); // a reader that had seen enough
+        const now = await handle.stat();
+        const same = now.size === bytes && now.mtimeMs === modifiedMs;
+        if (!same || sha256 === null) return { ok: false, problem: changedWhileRead(name) };
+        return { ok: true, value: { sha256 } };
+      },
+      close: () => handle.close(),
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import { shell } from 'electron';
+import { copyPicture, copyText } from '../../exports/clipboard.ts';
+import { type Exported, exportFile } from '../../exports/exportFile.ts';
+import { sheetToPaper, sheetToPdf } from '../../print/printSheet.ts';
+import type { Handlers } from '../receive.ts';
+import type { ShellTools } from './tools.ts';
+
+type Names = 'exportFile' | 'exportPdf' | 'printSheet' | 'showExport' | 'copyText' | 'copyPicture';
+
+/** Everything that leaves the program: files, paper, the clipboard. */
+export function exportHandlers({ exporting }: ShellTools): Pick<Handlers, Names> {
+  let last: string | null = null;
+
+  const told = (exported: Exported | null) => {
+    if (exported === null) return null;
+    if (exported.problem === null) last = exported.path;
+    return { name: exported.name, problem: exported.problem };
+  };
+
+  return {
+    async exportFile({ suggestedName, kind, content }) {
+      const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
+      return told(await exportFile(exporting, { suggestedName, kind, content: async () => bytes }));
+    },
+    async exportPdf({ suggestedName, html, paper }) {
+      const content = () => sheetToPdf(html, paper);
+      return told(await exportFile(exporting, { suggestedName, kind: 'pdf', content }));
+    },
+    async printSheet({ html, paper }) {
+      const why = await sheetToPaper(html, paper);
+      return { problem: why === null ? null : notPrinted() };
+    },
+    showExport() {
+      if (last !== null) shell.showItemInFolder(last);
+      return null;
+    },
+    async copyText({ text }) {
+      await copyText(text);
+      return null;
+    },
+    async copyPicture({ png }) {
+      await copyPicture(png);
+      return null;
+    },
+  };
+}
+
+const notPrinted = () => ({
+  id: 'notPrinted',
+  what: 'The sheet was not printed.',
+  where: 'the printer',
+  doNext: 'Look whether a printer is set up and switched on, or export the sheet as PDF.',
+});
