@@ -32,6 +32,7 @@ export const LAYERS: readonly Layer[] = [
   // core: bytes become channels, channels become measures, measures become findings, findings become evidence
   { folder: 'core/noNodeTypes', purpose: 'an empty stand-in that keeps the types of Node out of core', may: [] },
   { folder: 'core/registry.ts', purpose: 'a list of members that refuses two of the same id', may: [] },
+  { folder: 'core/version.ts', purpose: 'the version of the core that made a number', may: [] },
   { folder: 'core/units', purpose: 'quantities as types, and the table of unit spellings', may: [] },
   { folder: 'core/words', purpose: 'numbers and times as people read them', may: ['core/units'] },
   { folder: 'core/statistics', purpose: 'distributions, intervals and tests', may: ['core/units'] },
@@ -110,7 +111,7 @@ export const LAYERS: readonly Layer[] = [
   {
     folder: 'core/contract',
     purpose: 'the JSON of the headless command, with its schema',
-    may: [...JUDGING, 'core/conditions', 'core/thermal', 'core/findings', 'core/reading'],
+    may: ['core/version.ts', ...JUDGING, 'core/conditions', 'core/thermal', 'core/findings', 'core/reading'],
     packages: ['zod'],
   },
   {
@@ -150,10 +151,23 @@ export const LAYERS: readonly Layer[] = [
     may: WHOLE_CORE,
     packages: ['node', 'zod'],
   },
+  // These serve the headless command too, so they know no Electron.
+  {
+    folder: 'main/captures/openRegularFile.ts',
+    purpose: 'opens a regular file and nothing else',
+    may: ['core', 'main/store'],
+    packages: ['node'],
+  },
+  {
+    folder: 'main/coreProcess/fileBytes.ts',
+    purpose: 'the bytes of a file, hashed as they are read',
+    may: ['core', 'main/store', 'main/captures/openRegularFile.ts'],
+    packages: ['node'],
+  },
   {
     folder: 'main/command',
     purpose: 'the headless command, in plain Node',
-    may: WHOLE_CORE,
+    may: [...WHOLE_CORE, 'main/store', 'main/captures/openRegularFile.ts', 'main/coreProcess/fileBytes.ts'],
     packages: ['node', 'zod'],
   },
   ...[
