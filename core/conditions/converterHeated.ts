@@ -1,7 +1,8 @@
 import { findChannel } from '../capture/capture.ts';
 import { seriesOf } from '../capture/series.ts';
-import { quantileSorted, sortedCopy } from '../statistics/quantile.ts';
-import { engineTrack } from '../windows/engineTrack.ts';
+import { median, quantileSorted, sortedCopy } from '../statistics/quantile.ts';
+import type { Celsius } from '../units/quantities.ts';
+import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';
 import type { Condition, ConditionContext, ConditionResult } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
@@ -10,6 +11,9 @@ import { converterHeat } from './converterHeat.ts';
 /** A converter below this does not store as it should; above 400 °C it may be judged (common practice, no source). */
 const LIT_C = 400;
 const COLD_C = 350;
+/** Coolant this warm that no longer climbs belongs to an engine that has run for long. */
+const HOT_THROUGH_C: Celsius = 85;
+const STEADY_K = 1;
 
 export const converterHeated: Condition = {
   id: 'converterHeated',
@@ -34,25 +38,55 @@ function byChannel(id: string, { capture, bank, window }: ConditionContext): Con
   return met(id, detail);
 }
 
-/** From what the engine did before the window. */
-function byHeatBalance(id: string, { capture, window }: ConditionContext): ConditionResult {
+/** From what the engine did before the window, and where that is not known, from the coolant. */
+function byHeatBalance(id: string, context: ConditionContext): ConditionResult {
+  const { capture, window } = context;
   const heat = converterHeat(capture);
-  if (!heat) return notRecorded(id, 'Engine speed was not recorded, so whether the converter was heated was not recorded either.');
+  if (!heat)
+    return notRecorded(
+      id,
+      'Engine speed was not recorded, so whether the converter was heated was not recorded either.',
+    );
   const track = engineTrack(capture);
   // Halfway through: a hold heats the converter while it is being judged.
   const k = Math.min(track.length - 1, Math.max(0, Math.round((window.startS + window.endS) / 2 / track.stepS)));
   const low = heat.lowest[k] ?? Number.NaN;
   const high = heat.highest[k] ?? Number.NaN;
-  const before = `${round(window.startS, 0)} s were recorded before this window`;
   if (high < COLD_C)
     return notMet(
       id,
-      `${before}: too little running to heat a converter. By a rough heat balance it has about ${round(high, 0)} °C at most.`,
+      `Too little running to heat a converter: by a rough heat balance it has about ${round(high, 0)} °C at most.`,
     );
   if (low >= COLD_C)
     return met(
       id,
       `Running before and in this window heats a converter to about ${round(low, 0)} °C or more (rough heat balance).`,
     );
-  return notRecorded(id, `${before}; whether the converter was hot by then was not recorded.`);
+  const before = `Only ${round(window.startS, 0)} s were recorded before this window`;
+  if (beganAtSpeed(capture))
+    return notRecorded(id, `${before}, at speed; whether the converter was hot by then was not recorded.`);
+  const coolant = coolantCourse(context);
+  if (coolant && coolant.last >= HOT_THROUGH_C && coolant.last - coolant.first <= STEADY_K)
+    return notRecorded(
+      id,
+      `${before}; the engine is hot through, but whether the converter was heated was not recorded.`,
+    );
+  return notMet(id, `${before}, too little of it at speed to heat a converter for certain.`);
+}
+
+/** A capture that begins in the middle of a hold or a drive says nothing of the time before. */
+function beganAtSpeed(capture: ConditionContext['capture']): boolean {
+  const rpms = trackedBetween(engineTrack(capture), 'rpm', 0, 3);
+  return rpms.length > 0 && median(rpms) >= 1500;
+}
+
+/** Coolant where the capture began and at the window's end; null where it was not recorded. */
+function coolantCourse({
+  capture,
+  window,
+}: ConditionContext): { readonly first: Celsius; readonly last: Celsius } | null {
+  const track = engineTrack(capture);
+  const first = trackedBetween(track, 'coolant', 0, Math.min(window.endS, 10));
+  const last = trackedBetween(track, 'coolant', Math.max(window.startS, window.endS - 10), window.endS);
+  return first.length > 0 && last.length > 0 ? { first: median(first), last: median(last) } : null;
 }

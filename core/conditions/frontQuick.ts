@@ -1,14 +1,20 @@
+import type { SensorSeries } from '../measures/measure.ts';
 import { LEAST_SAMPLES } from '../measures/sensors.ts';
+import { spanOf, switchesOf, whyNotCountable } from '../measures/switching.ts';
+import type { Seconds, Share } from '../units/quantities.ts';
 import { percent, round } from '../words/numbers.ts';
 import type { Condition, ConditionContext, ConditionResult } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
 
-/** Edge between 0.30 and 0.60 V above which a front sensor is lazy. Printed limits: 0.137 and 0.144 s (check 4.30); the trade uses 0.1 to 0.15 s. */
-const LAZY_S = 0.15;
-/** Share of values between 0.25 and 0.65 V above which a sensor spends too long under way. */
-const LAZY_SHARE = 0.5;
+/** Edge between 0.30 and 0.60 V above which a front sensor is lazy. Printed limits 0.137 and 0.144 s (check 4.30); the trade uses 0.1 to 0.15 s. */
+const LAZY_EDGE_S: Seconds = 0.18;
+/** Time between 0.25 and 0.65 V for each switch above which it is, where single edges cannot be timed. */
+const LAZY_UNDER_WAY_S: Seconds = 0.28;
+/** Share of values between 0.25 and 0.65 V above which it is, where not even switches can be counted. */
+const LAZY_SHARE: Share = 0.68;
 const LEAST_VALUES = 40;
 
+/** Whether the front sensor goes from one end to the other without delay, as well as the instrument lets it be seen. */
 export const frontQuick: Condition = {
   id: 'frontQuick',
   words: 'Front sensor quick',
@@ -20,7 +26,7 @@ export const frontQuick: Condition = {
     if (!front || front.series.values.length < LEAST_SAMPLES)
       return notRecorded(this.id, 'The front oxygen sensor was not recorded.');
     if (front.channel.role === 'upstreamLambda') return notRecorded(this.id, 'A wideband sensor has no edges to time.');
-    return byEdges(this.id, context) ?? byTimeUnderWay(this.id, front.series.values);
+    return byEdges(this.id, context) ?? byTimeUnderWay(this.id, front, context);
   },
 };
 
@@ -29,14 +35,21 @@ function byEdges(id: string, { measures }: ConditionContext): ConditionResult | 
   const fall = measures.get('upstreamFallS')?.value;
   if (rise == null || fall == null) return null;
   const detail = `Edges ${round(1000 * rise, 0)} ms lean to rich, ${round(1000 * fall, 0)} ms rich to lean, between 0.30 and 0.60 V.`;
-  return Math.max(rise, fall) > LAZY_S ? notMet(id, `${detail} Above ${1000 * LAZY_S} ms.`) : met(id, detail);
+  return Math.max(rise, fall) > LAZY_EDGE_S ? notMet(id, `${detail} Above ${1000 * LAZY_EDGE_S} ms.`) : met(id, detail);
 }
 
 /** For instruments too slow to time an edge: a quick sensor is seldom met on its way between the two ends. */
-function byTimeUnderWay(id: string, values: Float64Array): ConditionResult {
+function byTimeUnderWay(id: string, front: SensorSeries, context: ConditionContext): ConditionResult {
+  const { values } = front.series;
+  const share = values.filter((value) => value > 0.25 && value < 0.65).length / values.length;
+  const switches = switchesOf(front).length;
+  if (!whyNotCountable(front, context) && switches > 0) {
+    const underWayS = (share * spanOf(front)) / switches;
+    const detail = `It is under way between 0.25 and 0.65 V for ${round(1000 * underWayS, 0)} ms a switch.`;
+    return underWayS > LAZY_UNDER_WAY_S ? notMet(id, detail) : met(id, detail);
+  }
   if (values.length < LEAST_VALUES)
     return notRecorded(id, 'Too slow an instrument, and too few values, to time an edge.');
-  const share = values.filter((value) => value > 0.25 && value < 0.65).length / values.length;
   const detail = `Too slow to time an edge; ${percent(share)} of the values lie between 0.25 and 0.65 V.`;
   return share > LAZY_SHARE ? notMet(id, detail) : met(id, detail);
 }

@@ -8,6 +8,8 @@ import { frontQuick } from './frontQuick.ts';
 import { frontReaches } from './frontReaches.ts';
 import { frontSwitches } from './frontSwitches.ts';
 import { loadSteady } from './loadSteady.ts';
+import { mixtureBalanced } from './mixtureBalanced.ts';
+import { mixtureBehind } from './mixtureBehind.ts';
 import { noFrontSensorCode } from './noFrontSensorCode.ts';
 import { noLeakSign } from './noLeakSign.ts';
 import { noMisfireCode } from './noMisfireCode.ts';
@@ -39,6 +41,8 @@ export const CONDITIONS: readonly Condition[] = registry('condition', (condition
   rearAlive,
   sensorsInPlace,
   noLeakSign,
+  mixtureBalanced,
+  mixtureBehind,
   trimsInRange,
   noMisfireCode,
   noFrontSensorCode,

@@ -1,75 +1,74 @@
-import type { WindowData } from '../measures/measure.ts';
-import { frontVoltage, rangeOf, rearVoltage } from '../measures/sensors.ts';
-import { slowAndFast } from '../measures/slowAndFast.ts';
-import { cutWindow } from '../measures/windowData.ts';
-import { suggestWindows } from '../windows/suggestWindows.ts';
+import { lagSearch } from '../measures/lagSearch.ts';
+import { frontVoltage, rangeOf, rearVoltage, richShare } from '../measures/sensors.ts';
+import { slowAndFast, swingOf } from '../measures/slowAndFast.ts';
 import { percent, round } from '../words/numbers.ts';
-import type { Condition } from './condition.ts';
+import type { Condition, ConditionContext } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
-import { followsFront } from './rearWithoutFront.ts';
+import { idleLevels } from './idleLevels.ts';
+import { trimsOf } from './trimsOf.ts';
 
-/** A rear sensor that rests this lean behind a front sensor that is rich a third of the time breathes air. */
-const LEAN_REAR_V = 0.25;
+/** A rear sensor that rests this lean at a raised speed, behind a front sensor that is rich a third of the time. */
+const LEAN_REAR_V = 0.2;
 const RICH_FRONT_SHARE = 0.33;
-/** A leak shows most at idle: the rear level there is lower by this much, and dips this low. */
-const LOWER_AT_IDLE_V = 0.08;
-const DIP_V = 0.15;
-const LEAN_IDLE_V = 0.36;
+/** A leak shows most at idle: there the rear sensor rests this lean while the front one does not. */
+const LEAN_IDLE_V = 0.2;
+const IDLE_FRONT_V = 0.4;
+/** Trims add this much more fuel at idle than at a raised speed, where false air is a smaller share. */
+const IDLE_TRIM = 2.8;
 /** Fast movement behind, of this size and this little alike to the front's, has a cause of its own. */
-const OWN_SWING_V = 0.22;
-const UNLIKE = 0.35;
+const OWN_SWING_V = 0.25;
+const UNLIKE = 0.3;
 
+/** Signs of air that enters the exhaust, or the intake, where no sensor expects it (common practice, no source). */
 export const noLeakSign: Condition = {
   id: 'noLeakSign',
   words: 'No sign of a leak',
-  help: 'Air that enters between engine and rear sensor makes that sensor read lean whatever the converter does. It shows as a rear voltage that rests low or dips, most at idle, and as movement behind that does not follow the front.',
+  help: 'Air that enters between engine and rear sensor makes that sensor read lean whatever the converter does. It shows as a rear voltage that rests low, most at idle; as trims that add more fuel at idle; as movement behind that does not follow the front.',
   blocker: 'leak',
   kinds: ['hold', 'cruise', 'mixed'],
   judge(context) {
-    const front = frontVoltage(context).sensor;
     const rear = rearVoltage(context).sensor;
-    if (!front || !rear) return notRecorded(this.id, 'It takes both sensors as voltages to tell.');
-    const { values } = front.series;
-    const rich = values.filter((value) => value > 0.45).length / values.length;
-    const { low, middle, high } = rangeOf(rear);
-    if (middle < LEAN_REAR_V && high < 0.55 && low < DIP_V && rich > RICH_FRONT_SHARE)
-      return notMet(
-        this.id,
-        `The rear sensor rests at ${round(middle, 2)} V while the front one is rich for ${percent(rich)} of the time.`,
-      );
-    const atIdle = leanAtIdle(context, middle);
-    if (atIdle) return notMet(this.id, atIdle);
-    const { fast } = slowAndFast(rear);
-    const alike = followsFront(context);
-    if (alike !== null && alike < UNLIKE && fast.high - fast.low > OWN_SWING_V)
-      return notMet(
-        this.id,
-        `The rear sensor moves by ${round(fast.high - fast.low, 2)} V without following the front one (correlation ${round(alike, 2)}).`,
-      );
-    return met(
-      this.id,
-      `The rear sensor rests at ${round(middle, 2)} V; its movement has no cause of its own that shows.`,
-    );
+    if (!rear) return notRecorded(this.id, 'It takes the rear sensor as a voltage to tell.');
+    const signs = [leanAtSpeed, leanAtIdle, moreFuelAtIdle, movesAlone].map((sign) => sign(context));
+    const found = signs.filter((sign) => sign !== null);
+    if (found.length > 0) return notMet(this.id, found.join(' '));
+    return met(this.id, `The rear sensor rests at ${round(rangeOf(rear).middle, 2)} V; nothing points to a leak.`);
   },
 };
 
-/** A sentence where an idle of the same capture shows the rear sensor leaner and dipping; null otherwise. */
-function leanAtIdle({ capture, bank }: WindowData, restsV: number): string | null {
-  for (const idle of suggestWindows(capture)) {
-    if (idle.kind !== 'idle') continue;
-    const data = cutWindow(capture, idle, bank);
-    const rear = rearVoltage(data).sensor;
-    const front = frontVoltage(data).sensor;
-    if (!rear || !front) continue;
-    const { low, middle } = rangeOf(rear);
-    const ahead = rangeOf(front);
-    if (
-      middle < restsV - LOWER_AT_IDLE_V &&
-      middle < LEAN_IDLE_V &&
-      low < DIP_V &&
-      middle < ahead.middle - LOWER_AT_IDLE_V
-    )
-      return `At idle the rear sensor rests at ${round(middle, 2)} V and dips to ${round(low, 2)} V, at raised speed at ${round(restsV, 2)} V: air may enter ahead of it.`;
-  }
-  return null;
+function leanAtSpeed(context: ConditionContext): string | null {
+  const front = frontVoltage(context).sensor;
+  const rear = rearVoltage(context).sensor;
+  if (!front || !rear) return null;
+  const { middle } = rangeOf(rear);
+  const rich = richShare(front);
+  if (middle >= LEAN_REAR_V || rich < RICH_FRONT_SHARE) return null;
+  return `The rear sensor rests at ${round(middle, 2)} V while the front one is rich for ${percent(rich)} of the time.`;
+}
+
+function leanAtIdle(context: ConditionContext): string | null {
+  const { frontV, rearV } = idleLevels(context);
+  if (rearV === null || rearV >= LEAN_IDLE_V || (frontV !== null && frontV < IDLE_FRONT_V)) return null;
+  const rear = rearVoltage(context).sensor;
+  // A rear sensor that rests high at speed and low at idle tells of the mixture at idle, not of air in the exhaust.
+  if (!rear || rangeOf(rear).middle > 0.6) return null;
+  return `At idle the rear sensor rests at ${round(rearV, 2)} V: air may enter ahead of it.`;
+}
+
+function moreFuelAtIdle(context: ConditionContext): string | null {
+  const { trims } = idleLevels(context);
+  const { short, long } = trimsOf(context.capture, context.bank, context.window);
+  if (trims === null || (short === null && long === null)) return null;
+  const more = trims - (short ?? 0) - (long ?? 0);
+  if (more < IDLE_TRIM) return null;
+  return `The trims add ${round(more, 1)} % more fuel at idle than at this speed: air may enter ahead of the front sensor or into the intake.`;
+}
+
+function movesAlone(context: ConditionContext): string | null {
+  const rear = rearVoltage(context).sensor;
+  const found = lagSearch(context);
+  if (!rear || !found) return null;
+  const swing = swingOf(slowAndFast(rear).fast);
+  if (swing < OWN_SWING_V || found.alike >= UNLIKE) return null;
+  return `The rear sensor moves by ${round(swing, 2)} V without following the front one (correlation ${round(found.alike, 2)}).`;
 }

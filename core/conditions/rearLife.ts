@@ -1,63 +1,73 @@
 import type { Channel } from '../capture/channel.ts';
 import { seriesOf } from '../capture/series.ts';
-import { timeEdges } from '../signal/edges.ts';
+import { renewalRate } from '../measures/sensors.ts';
 import { remember } from '../signal/remember.ts';
-import { robustRange } from '../statistics/quantile.ts';
-import type { Seconds, Volts } from '../units/quantities.ts';
+import { median, robustRange } from '../statistics/quantile.ts';
+import type { Hertz, Seconds, Volts } from '../units/quantities.ts';
 
 /** What a rear sensor has shown of itself over a whole capture. */
 export interface RearLife {
   readonly lowV: Volts;
   readonly highV: Volts;
-  /** Moves of at least 0.3 V within 3 s. */
-  readonly answers: number;
-  /** The first of them. */
-  readonly firstS: Seconds | null;
-  /** Quickest edge between 0.3 and 0.6 V, either way; null where none could be timed. */
-  readonly quickestS: Seconds | null;
+  /** Its lag is at most this, by the quickest move it made; Infinity where it made none. */
+  readonly lagAtMostS: Seconds;
+  /** When it made that move, and by how much. */
+  readonly atS: Seconds | null;
+  readonly moveV: Volts;
 }
 
-const ANSWER_V = 0.3;
-const ANSWER_S = 3;
+/** A sensor's whole swing: no move can be larger. */
+const WHOLE_SWING_V: Volts = 0.95;
+/** Smaller moves may be noise or a single step of the instrument. */
+const LEAST_MOVE_V: Volts = 0.15;
+const LONGEST_S: Seconds = 1.2;
+const MOST_HZ: Hertz = 25;
 
 /**
- * Signs of life of a rear sensor over its whole capture. A move of 0.3 V within 3 s is more than wander or noise, and
- * is what a fuel cut, a snap or a converter that lets waves through brings about. Two samples must agree at the far
- * end, so that a single drop-out is no life.
+ * Signs of life of a rear sensor over its whole capture. A first-order lag of time t that heads for the far end of a
+ * swing of 0.95 V moves by no more than 0.95 (1 - exp(-L/t)) in a time L; so every move seen bounds the lag from above,
+ * t <= -L / ln(1 - move / 0.95), and the quickest move bounds it best. Spikes are taken out by medians of three, and the
+ * time of a move is at least what the instrument needs to renew a value.
  */
 export const rearLife = remember((channel: Channel): RearLife => {
-  const series = seriesOf(channel, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
-  const { timesS, values } = series;
-  const range = robustRange(values, 0.002);
-  const answers: Seconds[] = [];
-  let i = 0;
-  for (let k = 1; k < values.length; k++) {
-    const now = timesS[k] ?? 0;
-    while ((timesS[i] ?? 0) < now - ANSWER_S || i >= k) {
-      if (i >= k) break;
-      i++;
-    }
-    const here = Math.min(values[k] ?? 0, values[k - 1] ?? 0);
-    const there = Math.max(values[k] ?? 0, values[k - 1] ?? 0);
-    let low = Number.POSITIVE_INFINITY;
-    let high = Number.NEGATIVE_INFINITY;
-    for (let j = i; j < k - 1; j += Math.max(1, Math.floor((k - i) / 32))) {
-      const value = values[j] ?? 0;
-      if (value < low) low = value;
-      if (value > high) high = value;
-    }
-    if (here - low >= ANSWER_V || high - there >= ANSWER_V) {
-      answers.push(now);
-      i = k;
-      k++;
+  const whole = seriesOf(channel, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  const range = robustRange(whole.values, 0.002);
+  const rate = renewalRate(channel);
+  const { timesS, values } = calmed(whole.timesS, whole.values, rate);
+  const shortestS = rate > 0 ? 1 / rate : 0;
+  let best = { lagAtMostS: Number.POSITIVE_INFINITY, atS: null as Seconds | null, moveV: 0 };
+  for (let i = 0; i < values.length; i++) {
+    for (let j = i + 1; j < values.length; j++) {
+      const tookS = Math.max((timesS[j] ?? 0) - (timesS[i] ?? 0), shortestS);
+      if (tookS > LONGEST_S && j > i + 1) break;
+      const moveV = Math.abs((values[j] ?? 0) - (values[i] ?? 0));
+      if (moveV < LEAST_MOVE_V) continue;
+      const lagAtMostS = -tookS / Math.log(1 - Math.min(0.999, moveV / WHOLE_SWING_V));
+      if (lagAtMostS < best.lagAtMostS) best = { lagAtMostS, atS: timesS[j] ?? 0, moveV };
     }
   }
-  const { edges } = timeEdges(series, { low: 0.3, high: 0.6 });
-  return {
-    lowV: range.low,
-    highV: range.high,
-    answers: answers.length,
-    firstS: answers[0] ?? null,
-    quickestS: edges.length > 0 ? Math.min(...edges.map(({ durationS }) => durationS)) : null,
-  };
+  return { lowV: range.low, highV: range.high, ...best };
 });
+
+/** At most 25 values a second, each the median of what it stands for, or of itself and its neighbours. */
+function calmed(timesS: Float64Array, values: Float64Array, rate: Hertz): { timesS: number[]; values: number[] } {
+  const group = Math.max(1, Math.round(rate / MOST_HZ));
+  const calm: { timesS: number[]; values: number[] } = { timesS: [], values: [] };
+  if (group > 1) {
+    for (let i = 0; i + group <= values.length; i += group) {
+      calm.timesS.push(timesS[i + (group >> 1)] ?? 0);
+      calm.values.push(median(values.subarray(i, i + group)));
+    }
+    return calm;
+  }
+  // Slow instruments see a move in one step: a median of three would take it for a spike.
+  const spikes = rate > 5;
+  for (let i = 0; i < values.length; i++) {
+    const here = values[i] ?? 0;
+    const before = values[i - 1] ?? here;
+    const after = values[i + 1] ?? here;
+    calm.timesS.push(timesS[i] ?? 0);
+    calm.values.push(spikes ? Math.max(Math.min(before, here), Math.min(Math.max(before, here), after)) : here);
+  }
+  return calm;
+}

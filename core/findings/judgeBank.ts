@@ -47,7 +47,7 @@ export function judgeBank({ bank, windows, thermal, rearSensor }: BankEvidence):
 
 /** Blockers of the windows that come nearest to being usable; without any window, that there is none. */
 function standing(windows: readonly WindowScore[], judged: readonly WindowScore[]): Blocker[] {
-  const raised = judged.filter(({ kind }) => kind !== 'idle');
+  const raised = windows.filter(({ kind }) => kind === 'hold' || kind === 'cruise' || kind === 'mixed');
   const from = raised.length > 0 ? raised : judged.length > 0 ? judged : windows;
   if (from.length === 0) return [blocker('noWindow', null)];
   const fewest = Math.min(...from.map(({ blockers }) => blockers.length));

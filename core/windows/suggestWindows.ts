@@ -1,6 +1,7 @@
 import type { Capture } from '../capture/capture.ts';
 import { remember } from '../signal/remember.ts';
 import { banksToJudge } from './banksToJudge.ts';
+import { closedLoopPart } from './closedLoopPart.ts';
 import { engineTrack } from './engineTrack.ts';
 import { WINDOW_KIND_RULES } from './kinds/index.ts';
 import { settledPieces } from './settledPieces.ts';
@@ -27,7 +28,10 @@ export const suggestWindows = remember((capture: Capture): CaptureWindow[] => {
   const track = engineTrack(capture);
   for (const rule of WINDOW_KIND_RULES) {
     const found = rule.find(track, capture);
-    offer(rule.kind, longest(rule.steady ? found.flatMap(settledPieces) : found, rule.offers));
+    offer(
+      rule.kind,
+      longest(rule.steady ? found.map((one) => closedLoopPart(track, one)).flatMap(settledPieces) : found, rule.offers),
+    );
   }
   if (!track.of.rpm) offer('mixed', longest(evenPieces(capture.durationS), BLIND_OFFERS));
   return offers.sort((a, b) => a.startS - b.startS || a.endS - b.endS);

@@ -51,6 +51,11 @@ export const TEST_LIST: readonly TestRule[] = registry('test', (one) => one.id, 
     25,
     'Find the cause of the trims: intake leak, fuel pressure, purge valve, air-flow sensor; compare idle with 2500 1/min.',
   ),
+  test(
+    'misfireCheck',
+    15,
+    'Read the misfire counters and compare cylinders; look for a leak ahead of the front sensor; compare the trims at idle with those at 2500 1/min.',
+  ),
   test('misfireRepair', 45, 'Find and repair the misfire first, then record the hold again.'),
   test(
     'thermal',
