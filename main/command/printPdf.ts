@@ -1,7 +1,7 @@
 // PDF needs a browser engine, and the headless command has none: the shell prints, where its runtime is installed and
 // the program is built. Both are looked for beside this bundle, as `npm run build` lays them out.
 
-import { spawn } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -23,7 +23,7 @@ const startSchema = z.object({ program: z.string(), given: z.array(z.string()) }
 
 /** Prints the HTML page `from` to the PDF file `to`. `name` is the PDF's name for people. */
 export async function printPdf(from: string, to: string, name: string): Promise<Outcome<null>> {
-  const start = await shellStart(['--print-sheet', from, '--to', to]);
+  const start = await shellStart([`--print-sheet=${from}`, `--print-to=${to}`]);
   if (start === null) return { ok: false, problem: noShell(name) };
   const printed = (await runsWell(start.program, start.given)) && existsSync(to);
   return printed ? { ok: true, value: null } : { ok: false, problem: notPrinted(name) };
@@ -47,12 +47,23 @@ function setupModule(file: string): Promise<unknown> {
   return import(pathToFileURL(join(ROOT, 'main', 'setup', file)).href);
 }
 
+/** Runs to its end. What has not ended in time is stopped with all that it started. */
 function runsWell(program: string, given: readonly string[]): Promise<boolean> {
   return new Promise((done) => {
-    const child = spawn(program, given, { stdio: 'ignore', timeout: LIMIT_MS });
-    child.on('error', () => done(false));
-    child.on('exit', (status) => done(status === 0));
+    const child = spawn(program, given, { stdio: 'ignore', detached: process.platform !== 'win32' });
+    const late = setTimeout(() => stopAll(child), LIMIT_MS);
+    const end = (well: boolean): void => {
+      clearTimeout(late);
+      done(well);
+    };
+    child.on('error', () => end(false));
+    child.on('exit', (status) => end(status === 0));
   });
+}
+
+function stopAll(child: ChildProcess): void {
+  if (child.pid === undefined || process.platform === 'win32') child.kill();
+  else process.kill(-child.pid); // its own group: the hidden screen and the runtime under it
 }
 
 const noShell = (name: string): Problem => ({
