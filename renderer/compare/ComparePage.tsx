@@ -1,19 +1,16 @@
 import { X } from 'lucide-react';
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useStore } from 'zustand';
-import type { Comparison } from '../../core/compare/comparison.ts';
 import { CompareStack } from '../plot/CompareStack.tsx';
 import type { ComparedSide } from '../plot/compareStackProps.ts';
 import { useProgram } from '../program/programContext.ts';
-import { recordOf } from '../state/recordStore.ts';
-import { captureWindow } from '../state/selectors/captureWindow.ts';
 import { themeOf } from '../state/settingsStore.ts';
 import type { ViewState } from '../state/viewState.ts';
 import { Button } from '../widgets/Button.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
-import { ComparisonTable } from './ComparisonTable.tsx';
 import { comparedPanes } from './comparedPanes.ts';
-import { useComparedSides } from './useComparedSides.ts';
+import { type BankSide, useComparedSides } from './useComparedSides.ts';
+import { useComparison } from './useComparison.ts';
 
 /** Short enough at first to see the single switches; one press shows the whole length. */
 const READABLE_S = 20;
@@ -46,17 +43,14 @@ export function ComparePage({ compare }: { readonly compare: Compare }) {
       ) : (
         <ComparedTraces compare={compare} first={sides[0]} second={sides[1]} />
       )}
-      {comparison !== null && sides !== null && (
-        <ComparisonTable comparison={comparison} first={sides[0].label} second={sides[1].label} />
-      )}
     </section>
   );
 }
 
 interface ComparedTracesProps {
   readonly compare: Compare;
-  readonly first: ComparedSide;
-  readonly second: ComparedSide;
+  readonly first: BankSide;
+  readonly second: BankSide;
 }
 
 function ComparedTraces({ compare, first, second }: ComparedTracesProps) {
@@ -66,7 +60,7 @@ function ComparedTraces({ compare, first, second }: ComparedTracesProps) {
   const length = Math.max(lengthOf(first), lengthOf(second));
   const [visible, setVisible] = useState({ startS: 0, endS: Math.min(READABLE_S, length) });
   const [cursorS, setCursorS] = useState<number | null>(null);
-  const panes = useMemo(() => comparedPanes(first.capture, second.capture), [first.capture, second.capture]);
+  const panes = useMemo(() => comparedPanes(first, second), [first, second]);
   const units = useMemo(() => ({ temperature: temperatureUnit, speed: speedUnit }), [temperatureUnit, speedUnit]);
   const setOffset = (offsetS: number): void => workspace.getState().set({ compare: { ...compare, offsetS } });
   return (
@@ -103,28 +97,4 @@ function ComparedTraces({ compare, first, second }: ComparedTracesProps) {
 
 function lengthOf({ window }: ComparedSide): number {
   return window.endS - window.startS;
-}
-
-/** What the core says of the two windows, again whenever one of them is moved. */
-function useComparison(firstId: string, secondId: string): Comparison | null {
-  const { core, record: store, captures } = useProgram();
-  const first = useStore(store, (state) => recordOf(state)?.windows[firstId]);
-  const second = useStore(store, (state) => recordOf(state)?.windows[secondId]);
-  const firstKey = useStore(captures, (state) => state.held[first?.captureId ?? '']?.summary.key);
-  const secondKey = useStore(captures, (state) => state.held[second?.captureId ?? '']?.summary.key);
-  const [comparison, setComparison] = useState<Comparison | null>(null);
-  useEffect(() => {
-    if (first === undefined || second === undefined || firstKey === undefined || secondKey === undefined) return;
-    let latest = true;
-    void core
-      .ask('compare', {
-        first: { key: firstKey, window: captureWindow(first) },
-        second: { key: secondKey, window: captureWindow(second) },
-      })
-      .then((outcome) => latest && outcome.ok && setComparison(outcome.value));
-    return () => {
-      latest = false;
-    };
-  }, [core, first, second, firstKey, secondKey]);
-  return comparison;
 }

@@ -10,39 +10,37 @@ interface ComparisonTableProps {
 /** The measures of both windows side by side, with the difference. */
 export function ComparisonTable({ comparison, first, second }: ComparisonTableProps) {
   return (
-    <div className="comparisonTable">
-      <table className="measures">
-        <thead>
-          <tr>
-            <th scope="col">Measure, unit</th>
-            <th scope="col" className="figure">
-              {first}
+    <table className="measures">
+      <thead>
+        <tr>
+          <th scope="col">Measure, unit</th>
+          <th scope="col" className="figure">
+            {first}
+          </th>
+          <th scope="col" className="figure">
+            {second}
+          </th>
+          <th scope="col" className="figure">
+            Difference
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {comparison.pairs.map((pair) => (
+          <tr key={pair.id}>
+            <th scope="row">
+              {pair.words}
+              {pair.unit !== '1' && <span className="soft">, {pair.unit}</span>}
             </th>
-            <th scope="col" className="figure">
-              {second}
-            </th>
-            <th scope="col" className="figure">
-              Difference
-            </th>
+            <td className="figure">{valueWords(pair.first, pair.digits)}</td>
+            <td className="figure">{valueWords(pair.second, pair.digits)}</td>
+            <td className="figure">
+              {pair.difference === null ? 'none' : differenceWords(pair.difference, pair.digits)}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {comparison.pairs.map((pair) => (
-            <tr key={pair.id}>
-              <th scope="row">
-                {pair.words}
-                {pair.unit !== '1' && <span className="soft">, {pair.unit}</span>}
-              </th>
-              <td className="figure">{valueWords(pair.first, pair.digits)}</td>
-              <td className="figure">{valueWords(pair.second, pair.digits)}</td>
-              <td className="figure">
-                {pair.difference === null ? 'none' : differenceWords(pair.difference, pair.digits)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

@@ -1,6 +1,6 @@
-import type { CaptureSummary, ChannelSummary } from '../../core/bridge/coreMessages.ts';
 import type { Role } from '../../core/capture/roles.ts';
 import type { ComparedPane } from '../plot/compareStackProps.ts';
+import type { BankSide } from './useComparedSides.ts';
 
 /** Quantities that are laid over each other, each in a pane of its own. */
 const COMPARED: readonly { id: string; roles: readonly Role[]; weight: number }[] = [
@@ -11,10 +11,10 @@ const COMPARED: readonly { id: string; roles: readonly Role[]; weight: number }[
 ];
 
 /** Panes for the quantities that both captures hold; front and rear sensor apart, so that each side keeps its place. */
-export function comparedPanes(first: CaptureSummary, second: CaptureSummary): readonly ComparedPane[] {
+export function comparedPanes(first: BankSide, second: BankSide): readonly ComparedPane[] {
   const shown = COMPARED.flatMap(({ id, roles, weight }) => {
-    const firstChannelIds = idsOf(first.channels, roles);
-    const secondChannelIds = idsOf(second.channels, roles);
+    const firstChannelIds = idsOf(first, roles);
+    const secondChannelIds = idsOf(second, roles);
     const both = firstChannelIds.length > 0 && secondChannelIds.length > 0;
     return both ? [{ id, firstChannelIds, secondChannelIds, weight }] : [];
   });
@@ -22,10 +22,9 @@ export function comparedPanes(first: CaptureSummary, second: CaptureSummary): re
   return shown.map(({ weight, ...pane }) => ({ ...pane, share: weight / sum, scale: { kind: 'quantity' } }));
 }
 
-/** The first bank that has one: a comparison lays two traces over each other, not four. */
-function idsOf(channels: readonly ChannelSummary[], roles: readonly Role[]): string[] {
-  return channels
-    .filter(({ role }) => roles.includes(role))
-    .slice(0, 1)
-    .map(({ id }) => id);
+/** The window's own bank, else the first: a comparison lays two traces over each other, not four. */
+function idsOf({ capture, bank }: BankSide, roles: readonly Role[]): string[] {
+  const playing = capture.channels.filter(({ role }) => roles.includes(role));
+  const own = playing.find((channel) => channel.bank === bank) ?? playing[0];
+  return own === undefined ? [] : [own.id];
 }

@@ -92,8 +92,11 @@ export function createWorkspaceStore(): WorkspaceStore {
       cursor: (cursorS) => changeView((view) => ({ ...view, cursorS })),
       secondCursor: (secondCursorS) => changeView((view) => ({ ...view, secondCursorS })),
       panes: (panes) => changeView((view) => ({ ...view, panes: panes.map(plainPane) })),
-      select: (selected) =>
-        set(selected?.kind === 'window' ? { selected, windowId: selected.id, report: 'window' } : { selected }),
+      select: (selected) => {
+        const windowId = selected?.kind === 'window' ? selected.id : get().windowId;
+        const judged = selected?.kind === 'window' || selected?.kind === 'offer';
+        set({ selected, windowId, report: judged ? 'window' : get().report });
+      },
       forgetCapture: (captureId) => {
         const { [captureId]: _gone, ...captures } = get().captures;
         set({ captures, captureId: get().captureId === captureId ? null : get().captureId });

@@ -43,9 +43,10 @@ function CaptureRow({ capture }: { readonly capture: CaptureRef }) {
   return (
     <Row
       chosen={shown}
-      first={
+      first={capture.name}
+      second={
         <>
-          {capture.name}
+          {missing === undefined ? facts : MISSING_WORDS[missing.why]}
           {capture.sample && (
             <>
               {' '}
@@ -54,7 +55,6 @@ function CaptureRow({ capture }: { readonly capture: CaptureRef }) {
           )}
         </>
       }
-      second={missing === undefined ? facts : MISSING_WORDS[missing.why]}
       onChoose={() => goToCapture(program, capture.id)}
     >
       {missing !== undefined && (

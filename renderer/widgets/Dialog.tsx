@@ -30,6 +30,9 @@ export function Dialog({ title, lead, children, foot, width = 'narrow', onClose 
     dialog.showModal();
     const first = dialog.querySelector<HTMLElement>('[data-autofocus]') ?? dialog.querySelector<HTMLElement>('h2');
     first?.focus();
+    // A body that only reads is a stop itself, so that the arrows scroll it.
+    const body = dialog.querySelector<HTMLElement>('.dialogBody');
+    if (body !== null && body.querySelector(FOCUSABLE) === null) body.tabIndex = 0;
     return () => {
       dialog.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();

@@ -1,4 +1,5 @@
 import { useStore } from 'zustand';
+import { ComparisonMargin } from '../compare/ComparisonMargin.tsx';
 import { FindingMargin } from '../finding/FindingMargin.tsx';
 import { useProgram } from '../program/programContext.ts';
 import { VehicleMargin } from '../vehicle/VehicleMargin.tsx';
@@ -10,12 +11,13 @@ export function Workspace() {
   const { workspace } = useProgram();
   const left = useStore(workspace, (state) => state.leftMargin);
   const right = useStore(workspace, (state) => state.rightMargin);
+  const comparing = useStore(workspace, (state) => state.compare !== null);
   return (
     <div className="workspace" data-left={left} data-right={right}>
       <TopLine />
       {left && <VehicleMargin />}
       <Centre />
-      {right && <FindingMargin />}
+      {right && (comparing ? <ComparisonMargin /> : <FindingMargin />)}
     </div>
   );
 }
