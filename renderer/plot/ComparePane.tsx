@@ -6,6 +6,7 @@ import { PaneCanvas } from './PaneCanvas.tsx';
 import { PaneHead } from './PaneHead.tsx';
 import type { Readings } from './readings.ts';
 import { LEFT_GUTTER, type Stage } from './stage.ts';
+import { growOf } from './TracePane.tsx';
 
 interface ComparePaneProps {
   readonly stage: Stage;
@@ -33,7 +34,7 @@ export const ComparePane = memo(function ComparePane(props: ComparePaneProps) {
   return (
     <figure
       className="tracePane"
-      style={{ flexGrow: pane.share }}
+      style={{ flexGrow: growOf(pane.share) }}
       data-pane={pane.id}
       aria-label={`${model.title}${model.unit === '1' ? '' : `, ${model.unit}`}`}
     >

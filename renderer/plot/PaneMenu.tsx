@@ -1,10 +1,11 @@
 import { ChevronDown } from 'lucide-react';
-import { type RefObject, useEffect, useId, useRef, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { Button } from '../widgets/Button.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
 import { numberWords } from '../words/numbers.ts';
 import type { ShownUnit } from './shownUnit.ts';
 import type { PaneLayout } from './traceStackProps.ts';
+import { niceStep, stepDigits } from './valueTicks.ts';
 
 interface PaneMenuProps {
   readonly title: string;
@@ -44,22 +45,47 @@ export function PaneMenu(props: PaneMenuProps) {
         <ChevronDown size={14} strokeWidth={1.8} aria-hidden="true" />
       </button>
       {open && (
-        <section className="paneMenuCard" id={id} aria-label={`Scale and place of ${props.title}`}>
+        <MenuCard id={id} label={`Scale and place of ${props.title}`}>
           <ScaleChoice {...props} />
           <PlaceChoice {...props} />
-        </section>
+        </MenuCard>
       )}
     </div>
   );
 }
 
+interface MenuCardProps {
+  readonly id: string;
+  readonly label: string;
+  readonly children: ReactNode;
+}
+
+/** In the top layer, so that no pane below it shines through; over its button where there is no room under it. */
+function MenuCard({ id, label, children }: MenuCardProps) {
+  const card = useRef<HTMLElement>(null);
+  useLayoutEffect(() => {
+    const box = card.current;
+    const button = box?.previousElementSibling;
+    if (box === null || !(button instanceof HTMLElement)) return;
+    box.showPopover();
+    const anchor = button.getBoundingClientRect();
+    const below = anchor.bottom + 2;
+    const fits = below + box.offsetHeight <= window.innerHeight;
+    box.style.top = `${Math.max(4, fits ? below : anchor.top - 2 - box.offsetHeight)}px`;
+    box.style.left = `${Math.max(4, anchor.right - box.offsetWidth)}px`;
+  });
+  return (
+    <section ref={card} popover="manual" className="paneMenuCard" id={id} aria-label={label}>
+      {children}
+    </section>
+  );
+}
+
 function ScaleChoice({ scale, shown, quantityRange, range, onScale }: PaneMenuProps) {
   const name = useId();
-  const words = (value: number): string => {
-    const there = shown.toShown(value);
-    return numberWords(there, Math.abs(there) >= 100 ? 0 : 2);
-  };
-  const fixed = `${words(quantityRange[0])} to ${words(quantityRange[1])}`;
+  const [low, high] = [shown.toShown(quantityRange[0]), shown.toShown(quantityRange[1])];
+  const digits = stepDigits(niceStep((high - low) / 10));
+  const fixed = `${numberWords(low, digits)} to ${numberWords(high, digits)}`;
   const byHand = (): PaneLayout['scale'] => {
     const [low, high] = range();
     return { kind: 'hand', low, high };

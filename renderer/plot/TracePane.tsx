@@ -55,7 +55,7 @@ export const TracePane = memo(function TracePane(props: TracePaneProps) {
   return (
     <figure
       className={folded ? 'tracePane folded' : 'tracePane'}
-      style={{ flexGrow: folded ? 0 : pane.share }}
+      style={{ flexGrow: folded ? 0 : growOf(pane.share) }}
       data-pane={pane.id}
       aria-label={`${model.title}${model.unit === '1' ? '' : `, ${model.unit}`}`}
       id={`pane-${pane.id}`}
@@ -101,6 +101,11 @@ export const TracePane = memo(function TracePane(props: TracePaneProps) {
     </figure>
   );
 });
+
+/** Shares are of one, and a folded pane leaves its own to the others: flex fills the height only from a sum of 1 on. */
+export function growOf(share: number): number {
+  return share * 100;
+}
 
 interface SightWordsProps {
   readonly sight: Exclude<PaneSight, 'drawn'>;

@@ -40,6 +40,9 @@ export function placeStrip(strip: HTMLElement, scale: TimeScale, startS: number,
   const hidden = endS < scale.startS || startS > scale.endS;
   strip.style.display = hidden ? 'none' : '';
   if (hidden) return;
+  // An end beyond the paper is not drawn as if it were one.
+  strip.classList.toggle('runsIn', startS < scale.startS);
+  strip.classList.toggle('runsOut', endS > scale.endS);
   strip.style.transform = `translateX(${left}px)`;
   strip.style.width = `${Math.max(1, right - left)}px`;
 }

@@ -98,6 +98,7 @@ export class PaneDrawing implements StageDrawing {
     // Choosing "fitted" again fits again, so the same words in a new object are a wish of their own.
     if (wish.scale !== before.scale && wish.scale.kind === 'auto') this.fitWanted = true;
     this.fitIfWanted();
+    this.judgeSight();
     this.stage.markStale(this);
   }
 

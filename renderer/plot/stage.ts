@@ -31,6 +31,9 @@ export const LEFT_GUTTER = 64;
 export const RIGHT_GUTTER = 28;
 
 const LABEL_PX: Readonly<Record<TimeForm, number>> = { s: 84, 'min:s': 96, 'h:min:s': 112 };
+/** Width of a figure of the axis, and of the name of the axis in the left gutter, px. */
+const FIGURE_PX = 7.8;
+const NAME_PX: Readonly<Record<TimeForm, number>> = { s: 46, 'min:s': 68, 'h:min:s': 52 };
 /** How long a zoom takes to show where it went, ms. */
 const MOVE_MS = 120;
 
@@ -199,7 +202,11 @@ export class Stage implements FrameClient {
     return {
       ticks,
       fine: timeTicks(stretch, fineTimeStep(step)),
-      labels: ticks.map((timeS) => timeWords(timeS, this.form, digits)),
+      labels: ticks.map((timeS) => {
+        const words = timeWords(timeS, this.form, digits);
+        // The name of the axis stands in the left gutter; a label that would run into it is left out.
+        return scale.xOf(timeS) - (words.length * FIGURE_PX) / 2 < NAME_PX[this.form] ? '' : words;
+      }),
     };
   }
 }

@@ -4,6 +4,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Overview } from '../../../renderer/plot/Overview.tsx';
+import { whenTracesSettled } from '../../../renderer/plot/settled.ts';
 import { TraceStack } from '../../../renderer/plot/TraceStack.tsx';
 import type {
   PaneLayout,
@@ -25,9 +26,9 @@ const channels = inventedDrive({ rateHz, durationS, banks, seed: 7 });
 const capture = syntheticCapture('invented-drive.csv', channels);
 const source = syntheticSource(channels);
 
-/** Everything the panes said, for tests. */
+/** Everything the panes said, for tests, and a way to wait until all of it is drawn. */
 const said: unknown[] = [];
-Object.assign(window, { said });
+Object.assign(window, { said, settled: whenTracesSettled });
 
 const FIRST_PANES: readonly PaneLayout[] = [
   {
