@@ -31,8 +31,8 @@ export const TRACE_COLOURS: Readonly<Record<Role, Tone>> = {
 export const PANE_COLOURS = {
   paper: { light: '#fcfbf7', dark: '#141618' },
   /** A window's strip of tinted paper, and the strip of the selected window. */
-  tint: { light: '#f6f0e1', dark: '#1e2629' },
-  tintSelected: { light: '#f2e8cf', dark: '#253135' },
+  tint: { light: '#f8f3e6', dark: '#1e2629' },
+  tintSelected: { light: '#f4ebd4', dark: '#253135' },
   /** A stretch that is being marked. */
   tintMarking: { light: '#e4efec', dark: '#1f3234' },
   /**
