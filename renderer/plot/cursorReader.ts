@@ -23,10 +23,11 @@ export class CursorReader {
 
   /** Asks for the values at `timeS`; null for a cursor that is nowhere. */
   want(timeS: number | null): void {
+    const leaves = timeS === null && !this.nowhere;
     this.wanted = timeS;
     this.nowhere = timeS === null;
-    if (timeS === null) this.onValues([]);
-    else if (!this.flying) this.ask();
+    if (leaves) this.onValues([]);
+    if (timeS !== null && !this.flying) this.ask();
   }
 
   close(): void {

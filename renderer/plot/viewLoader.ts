@@ -42,6 +42,7 @@ export class ViewLoader {
   private wanted: Wish | null = null;
   private flying = false;
   private closed = false;
+  private over: () => void = () => undefined;
   /** Added to the times of the capture to get times of the axis, s; 0 outside comparisons. */
   shiftS = 0;
   /** True after a question that was not answered, until the next that is. */
@@ -75,6 +76,8 @@ export class ViewLoader {
   close(): void {
     this.closed = true;
     this.wanted = null;
+    // Nobody waits for an answer that nobody will draw.
+    this.over();
   }
 
   private serves({ stretch, width }: Wish): boolean {
@@ -94,7 +97,8 @@ export class ViewLoader {
     this.wanted = null;
     const { stretch, buckets } = this.question(wish);
     this.flying = true;
-    const over = questionUnderWay();
+    this.over = questionUnderWay();
+    const { over } = this;
     this.feed.source
       .views(this.feed.channelIds, stretch, buckets)
       .then(
