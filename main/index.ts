@@ -27,6 +27,7 @@ else app.quit(); // the program that runs already has been handed the captures
 function start(): void {
   if (given.print !== null) {
     const wish = given.print;
+    app.on('window-all-closed', () => {}); // the sheet's window goes before its pages are written
     void app.whenReady().then(async () => app.exit(await printCommand(wish)));
     return;
   }

@@ -1,7 +1,7 @@
 // The bridge between page and shell, made from the list of messages in a loop. The page gets named functions and one
 // string; it never sees Electron's own objects, an event, or where a file lies.
 
-import { contextBridge, ipcRenderer, webUtils } from 'electron';
+import { contextBridge, ipcRenderer, webFrame, webUtils } from 'electron';
 import { CORE_PORT_MESSAGE, SHELL_EVENTS, SHELL_REQUESTS } from '../core/bridge/shellMessages.ts';
 import { type Answered, channelOf, PORT_CHANNEL } from './messages/preloadRequests.ts';
 
@@ -48,6 +48,9 @@ function pathOf(file: unknown): string {
   if (webUtils !== undefined) return webUtils.getPathForFile(file);
   return typeof file.path === 'string' ? file.path : '';
 }
+
+// Those runtimes tell the page, too, where a dropped file lies. The page has no use for it.
+if (webUtils === undefined) void webFrame.executeJavaScript('delete File.prototype.path');
 
 const requests = Object.fromEntries(
   Object.keys(SHELL_REQUESTS).map((name) => [name, (question: unknown) => ask(name, question)]),

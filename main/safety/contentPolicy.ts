@@ -7,6 +7,8 @@ const DIRECTIVES: readonly (readonly [directive: string, ...sources: string[]])[
   ['font-src', "'self'"],
   // Pictures of the traces are drawn from blobs and data addresses that the page makes itself.
   ['img-src', "'self'", 'data:', 'blob:'],
+  // Without a line of their own, workers would be allowed wherever scripts are.
+  ['worker-src', "'none'"],
   ['base-uri', "'none'"],
   ['form-action', "'none'"],
   ['frame-ancestors', "'none'"],

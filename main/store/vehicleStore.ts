@@ -17,7 +17,7 @@ import { writeProblem } from './fileProblem.ts';
 import { keptFile } from './keptFile.ts';
 import { listEntries } from './listEntries.ts';
 import { changedOutside, damaged, madeByNewer, missing, notThere, unreadable } from './recordProblems.ts';
-import { seal, sha256Of } from './sealedRecord.ts';
+import { seal, sha256Of, unseal } from './sealedRecord.ts';
 import { sweepTemporary } from './sweepTemporary.ts';
 import {
   FOLDER_NAME,
@@ -153,8 +153,7 @@ export class VehicleStore {
     const savedAt = new Date(this.#parts.nowMs()).toISOString();
     const bytes = seal(savedAt, record);
     try {
-      await this.#replace(record.id, bytes);
-      return { saved: true, savedAt };
+      return { saved: true, savedAt: await this.#replace(record, bytes, savedAt) };
     } catch (fault) {
       if (!(fault instanceof Refused)) {
         return { saved: false, problem: writeProblem(fault, `the record of ${record.identity.name}`) };
@@ -165,10 +164,15 @@ export class VehicleStore {
     }
   }
 
-  async #replace(id: string, bytes: Uint8Array): Promise<void> {
+  /** Gives the time of the save that holds the record: an earlier one where nothing has changed since. */
+  async #replace(record: VehicleRecord, bytes: Uint8Array, savedAt: string): Promise<string> {
     const { files, folder: vehicles, patience = systemPatience, nowMs } = this.#parts;
+    const { id } = record;
     const folder = this.#folderOf(id);
     const before = await this.#refuseStrange(id, folder);
+    const newest = before === null ? null : unseal(before);
+    // Saving what is saved already would push a real step back off the end of the generations.
+    if (newest !== null && JSON.stringify(newest.record) === JSON.stringify(record)) return newest.savedAt;
     if (before === null) {
       await files.makeFolder(folder.path);
       await files.syncFolder(vehicles); // a new folder, too, must last
@@ -179,6 +183,7 @@ export class VehicleStore {
     await atomicWrite(files, folder.record, bytes, { patience, beforeRename });
     this.#saw(id, { sha256: sha256Of(bytes), newer: false });
     await pruneGenerations(files, folder, nowMs());
+    return savedAt;
   }
 
   /** The bytes that will be replaced, null for a new vehicle. Throws Refused where they are not those last seen. */

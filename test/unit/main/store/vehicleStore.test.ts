@@ -62,6 +62,16 @@ describe('VehicleStore', () => {
     expect(restored.ok && restored.record.identity.name).toBe('Van 13');
   });
 
+  it('saving what is saved already changes nothing and pushes no earlier save out', async () => {
+    const disk = new CrashableDisk();
+    const store = storeOn(disk.files);
+    const first = await store.save(van);
+    const operations = disk.log.length;
+    expect(await store.save(structuredClone(van))).toEqual(first);
+    expect(disk.log).toHaveLength(operations);
+    expect(await store.earlier('van-14')).toEqual([]);
+  });
+
   it('names no folder or file after what a vehicle is called', async () => {
     const disk = new CrashableDisk();
     const id = '../../evil';
