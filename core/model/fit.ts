@@ -57,6 +57,12 @@ export interface ConverterFit {
    * 'upperOnly': it followed so closely that any smaller one does; 'none': this window says nothing about it.
    */
   readonly bound: 'both' | 'lowerOnly' | 'upperOnly' | 'none';
+  /**
+   * The capacity as it would be for a two-litre engine (of one bank), so that converters of all engines compare: by this
+   * the classes of the calibration are said. And the 95 % interval, null at an open end.
+   */
+  readonly capacityFor2L: Grams;
+  readonly intervalFor2L: readonly [Grams | null, Grams | null];
   /** Mean air flow of the window through this bank, g/s: recorded, or what a two-litre engine would take. */
   readonly airGS: GramsPerSecond;
   /** Half height of the swing in excess oxygen (1 - 1/lambda) ahead of the converter. */
@@ -71,12 +77,17 @@ export interface ConverterFit {
   /** Share of the rear trace's variance that the fit explains; may be negative for a bad fit. */
   readonly explained: Share;
   readonly profile: CapacityProfile;
+  /** Logarithm of likelihood over capacity, lag and delay; what windows of one capture are combined by. */
+  readonly table: Float64Array;
   /**
-   * Natural logarithm of likelihood at the best capacity of a good converter (0.4 g and more, for two litres) and of a
-   * dead one (0.06 g and less), relative to the best of all: 0 or below.
+   * Natural logarithm of the likelihood that the converter is a good one (0.28 g and more for two litres) or a dead one
+   * (0.1 g and less), each averaged over its capacities and relative to the best capacity: 0 or below.
    */
   readonly logLikelihoodGood: number;
   readonly logLikelihoodDead: number;
+  /** Front swings in what was compared, and whether it was a fuel cut. */
+  readonly cycles: number;
+  readonly kind: 'steady' | 'airPull';
   /** Null for a fit by spread. */
   readonly ghosts: GhostTraces | null;
 }

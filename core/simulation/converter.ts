@@ -64,7 +64,11 @@ export function createConverter(parameters: ConverterParameters, stepS: Seconds,
       const grip = 1 - Math.exp(-2 * units * parameters.releaseRate);
       return left + parameters.equilibriumSpan * grip * (outletFill(fill) - 0.5);
     },
-    filled: () => fill.reduce((sum, part) => sum + part, 0) / CELLS,
+    filled() {
+      let sum = 0;
+      for (let i = 0; i < CELLS; i++) sum += fill[i] ?? 0;
+      return sum / CELLS;
+    },
   };
 }
 

@@ -1,0 +1,90 @@
+import type { Capture } from '../capture/capture.ts';
+import { CAPACITY_GRID_G } from './capacityGrid.ts';
+import { bankSize } from './engineSize.ts';
+import type { CapacityProfile, ConverterFit } from './fit.ts';
+import { AIR_OXYGEN_MASS_SHARE } from './oxygenFlow.ts';
+import { estimateFrom } from './profile.ts';
+import type { WindowInput } from './windowInput.ts';
+
+/** What a profile says of a converter, in every measure of storage that is shown. */
+export interface CapacityFacts {
+  readonly fit: Pick<
+    ConverterFit,
+    | 'capacityS'
+    | 'intervalS'
+    | 'capacityG'
+    | 'intervalG'
+    | 'capacityFor2L'
+    | 'intervalFor2L'
+    | 'bound'
+    | 'airGS'
+    | 'swing'
+    | 'swingFrom'
+    | 'logLikelihoodGood'
+    | 'logLikelihoodDead'
+  >;
+  /** Capacities at their best, a good converter's and a dead one's: grams of the model, for ghosts. */
+  readonly bestG: number;
+  readonly goodG: number;
+  readonly deadG: number;
+  /** Place of the best capacity in the grid. */
+  readonly gridIndex: number;
+}
+
+/** From this much on for two litres a converter passes, and up to this much it does not store (classes.ts, from memory). */
+export const GOOD_FROM_G = 0.28;
+export const DEAD_UP_TO_G = 0.1;
+/** What the ghost of a good converter holds, and the ghost of a dead one, g for two litres. */
+const GHOST_GOOD_G = 0.9;
+const GHOST_DEAD_G = 0.012;
+const REFERENCE_LITRES = 2;
+/** Deviation, in the logarithm, of the height of the swing by where it was taken from. */
+const SWING_UNKNOWN = { lambda: 0.22, trims: 0.26, usual: 0.4 } as const;
+
+export function capacityFacts(capture: Capture, window: WindowInput, profile: CapacityProfile): CapacityFacts {
+  const { capacityG: bestG, interval } = estimateFrom(profile, SWING_UNKNOWN[window.swing.from]);
+  const scale = REFERENCE_LITRES / bankSize(capture).litres;
+  const perSecond = AIR_OXYGEN_MASS_SHARE * window.meanAir * window.swing.half;
+  const [low, high] = interval;
+  const scaled = (by: number) => [low === null ? null : low * by, high === null ? null : high * by] as const;
+  return {
+    fit: {
+      capacityS: bestG / perSecond,
+      intervalS: scaled(1 / perSecond),
+      capacityG: window.airRecorded ? bestG : null,
+      intervalG: window.airRecorded ? interval : null,
+      capacityFor2L: bestG * scale,
+      intervalFor2L: scaled(scale),
+      bound: low === null ? (high === null ? 'none' : 'upperOnly') : high === null ? 'lowerOnly' : 'both',
+      airGS: window.meanAir,
+      swing: window.swing.half,
+      swingFrom: window.swing.from,
+      logLikelihoodGood: averaged(profile, GOOD_FROM_G / scale, Number.POSITIVE_INFINITY),
+      logLikelihoodDead: averaged(profile, 0, DEAD_UP_TO_G / scale),
+    },
+    bestG,
+    goodG: GHOST_GOOD_G / scale,
+    deadG: GHOST_DEAD_G / scale,
+    gridIndex: nearest(bestG),
+  };
+}
+
+/** Logarithm of the mean likelihood over the capacities between two limits. */
+function averaged({ capacityG, logLikelihood }: CapacityProfile, fromG: number, toG: number): number {
+  let sum = 0;
+  let count = 0;
+  capacityG.forEach((grams, i) => {
+    if (grams < fromG || grams > toG) return;
+    sum += Math.exp(logLikelihood[i] ?? 0);
+    count++;
+  });
+  return Math.log(Math.max(1e-12, sum / Math.max(1, count)));
+}
+
+function nearest(grams: number): number {
+  let best = 0;
+  CAPACITY_GRID_G.forEach((one, i) => {
+    if (Math.abs(Math.log(one / grams)) < Math.abs(Math.log((CAPACITY_GRID_G[best] ?? one) / grams))) best = i;
+  });
+  return best;
+}

@@ -1,0 +1,90 @@
+import type { Grams, Seconds } from '../units/quantities.ts';
+import { CAPACITY_GRID_G, DELAY_GRID_S, LAG_GRID_S, TABLE_LENGTH } from './capacityGrid.ts';
+import { laggedVoltage } from './rearSensor.ts';
+import { gasVoltage } from './storageModel.ts';
+import type { Compared, WindowInput } from './windowInput.ts';
+
+/** A single miss counts no more than this: drop-outs, and moments that the model does not know. */
+const MOST_MISS_V = 0.3;
+/** Gas is never delayed by more than this much of the mean delay, however little air flows. */
+const MOST_STRETCH = 2.5;
+
+/**
+ * What is left between model and record for every capacity, lag and delay of the grids: mean square, V². The windows of
+ * one capture share their rear sensor, so that what follows from their tables can be added.
+ */
+export function missTable(window: WindowInput): Float64Array {
+  const table = new Float64Array(TABLE_LENGTH);
+  const sources = DELAY_GRID_S.map((delayS) => sourceSteps(window, delayS));
+  const misses = new Float64Array(window.compared.steps.length);
+  const sums = new Float64Array(misses.length + 1);
+  let at = 0;
+  for (const capacityG of CAPACITY_GRID_G) {
+    const gasV = gasVoltage(capacityG, window.input, window.curve);
+    for (const lagS of LAG_GRID_S) {
+      const shown = laggedVoltage(gasV, lagS, window.input.stepS);
+      for (const source of sources) {
+        missesOf(shown, source, window.compared.volts, misses, sums);
+        table[at++] = meanSquare(misses, sums, window.compared.around);
+      }
+    }
+  }
+  return table;
+}
+
+/** For each compared moment the step whose gas reaches the sensor then. */
+function sourceSteps(window: WindowInput, delayS: Seconds): Int32Array {
+  const last = window.input.x.length - 1;
+  return window.compared.steps.map((k) =>
+    Math.min(last, stepBefore(k, delayS / window.input.stepS, stretchAt(k, window))),
+  );
+}
+
+/** Rear voltage of the model for one choice, at each step. */
+export function shownVoltage(capacityG: Grams, lagS: Seconds, delayS: Seconds, window: WindowInput): Float64Array {
+  const { input, curve } = window;
+  const shown = laggedVoltage(gasVoltage(capacityG, input, curve), lagS, input.stepS);
+  return shown.map((_, k) => shown[stepBefore(k, delayS / input.stepS, stretchAt(k, window))] ?? 0);
+}
+
+/** How much longer than on average the gas takes to the sensor at step k. */
+function stretchAt(k: number, { input, meanAir }: WindowInput): number {
+  return Math.min(MOST_STRETCH, meanAir / (input.airGS[k] ?? meanAir));
+}
+
+function stepBefore(k: number, delaySteps: number, stretch: number): number {
+  return Math.max(0, Math.round(k - (delaySteps > 0 ? delaySteps * stretch : delaySteps)));
+}
+
+/** Recorded minus modelled voltage at each compared moment, and the running sum of that. */
+function missesOf(
+  shown: Float64Array,
+  source: Int32Array,
+  volts: Float64Array,
+  misses: Float64Array,
+  sums: Float64Array,
+): void {
+  let sum = 0;
+  for (let i = 0; i < misses.length; i++) {
+    const miss = (volts[i] ?? 0) - (shown[source[i] ?? 0] ?? 0);
+    misses[i] = miss;
+    sum += miss;
+    sums[i + 1] = sum;
+  }
+}
+
+function meanSquare(misses: Float64Array, sums: Float64Array, around: Compared['around']): number {
+  const count = misses.length;
+  let squares = 0;
+  for (let i = 0; i < count; i++) {
+    let miss = misses[i] ?? 0;
+    if (around) {
+      const from = around.from[i] ?? 0;
+      const to = around.to[i] ?? count;
+      miss -= ((sums[to] ?? 0) - (sums[from] ?? 0)) / Math.max(1, to - from);
+    }
+    const limited = Math.max(-MOST_MISS_V, Math.min(MOST_MISS_V, miss));
+    squares += limited * limited;
+  }
+  return count > 0 ? squares / count : 0;
+}
