@@ -4,7 +4,6 @@ import { bankSize } from './engineSize.ts';
 import type { CapacityProfile, ConverterFit } from './fit.ts';
 import { AIR_OXYGEN_MASS_SHARE } from './oxygenFlow.ts';
 import { estimateFrom } from './profile.ts';
-import type { WindowInput } from './windowInput.ts';
 
 /** What a profile says of a converter, in every measure of storage that is shown. */
 export interface CapacityFacts {
@@ -20,6 +19,7 @@ export interface CapacityFacts {
     | 'airGS'
     | 'swing'
     | 'swingFrom'
+    | 'airRecorded'
     | 'logLikelihoodGood'
     | 'logLikelihoodDead'
   >;
@@ -41,24 +41,28 @@ const REFERENCE_LITRES = 2;
 /** Deviation, in the logarithm, of the height of the swing by where it was taken from. */
 const SWING_UNKNOWN = { lambda: 0.22, trims: 0.26, usual: 0.4 } as const;
 
-export function capacityFacts(capture: Capture, window: WindowInput, profile: CapacityProfile): CapacityFacts {
-  const { capacityG: bestG, interval } = estimateFrom(profile, SWING_UNKNOWN[window.swing.from]);
+/** Where a window's swing and air stand. */
+export type SwingAndAir = Pick<ConverterFit, 'airGS' | 'swing' | 'swingFrom'> & { readonly airRecorded: boolean };
+
+export function capacityFacts(capture: Capture, of: SwingAndAir, profile: CapacityProfile): CapacityFacts {
+  const { capacityG: bestG, interval } = estimateFrom(profile, SWING_UNKNOWN[of.swingFrom]);
   const scale = REFERENCE_LITRES / bankSize(capture).litres;
-  const perSecond = AIR_OXYGEN_MASS_SHARE * window.meanAir * window.swing.half;
+  const perSecond = AIR_OXYGEN_MASS_SHARE * of.airGS * of.swing;
   const [low, high] = interval;
   const scaled = (by: number) => [low === null ? null : low * by, high === null ? null : high * by] as const;
   return {
     fit: {
       capacityS: bestG / perSecond,
       intervalS: scaled(1 / perSecond),
-      capacityG: window.airRecorded ? bestG : null,
-      intervalG: window.airRecorded ? interval : null,
+      capacityG: of.airRecorded ? bestG : null,
+      intervalG: of.airRecorded ? interval : null,
       capacityFor2L: bestG * scale,
       intervalFor2L: scaled(scale),
       bound: low === null ? (high === null ? 'none' : 'upperOnly') : high === null ? 'lowerOnly' : 'both',
-      airGS: window.meanAir,
-      swing: window.swing.half,
-      swingFrom: window.swing.from,
+      airGS: of.airGS,
+      swing: of.swing,
+      swingFrom: of.swingFrom,
+      airRecorded: of.airRecorded,
       logLikelihoodGood: averaged(profile, GOOD_FROM_G / scale, Number.POSITIVE_INFINITY),
       logLikelihoodDead: averaged(profile, 0, DEAD_UP_TO_G / scale),
     },

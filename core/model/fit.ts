@@ -65,6 +65,7 @@ export interface ConverterFit {
   readonly intervalFor2L: readonly [Grams | null, Grams | null];
   /** Mean air flow of the window through this bank, g/s: recorded, or what a two-litre engine would take. */
   readonly airGS: GramsPerSecond;
+  readonly airRecorded: boolean;
   /** Half height of the swing in excess oxygen (1 - 1/lambda) ahead of the converter. */
   readonly swing: number;
   /** Where the height of the swing was taken from. */

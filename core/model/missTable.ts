@@ -48,8 +48,8 @@ export function shownVoltage(capacityG: Grams, lagS: Seconds, delayS: Seconds, w
 }
 
 /** How much longer than on average the gas takes to the sensor at step k. */
-function stretchAt(k: number, { input, meanAir }: WindowInput): number {
-  return Math.min(MOST_STRETCH, meanAir / (input.airGS[k] ?? meanAir));
+function stretchAt(k: number, { input, airGS }: WindowInput): number {
+  return Math.min(MOST_STRETCH, airGS / (input.airGS[k] ?? airGS));
 }
 
 function stepBefore(k: number, delaySteps: number, stretch: number): number {

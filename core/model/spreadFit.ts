@@ -94,10 +94,10 @@ function spreadTable(data: FitData, window: WindowInput, moves: Moves): Float64A
   const seen = Math.log(moves.half + LEAST_MOVE_V ** 2);
   const likelihood = new Float64Array(CAPACITY_GRID_G.length * LAG_GRID_S.length);
   for (const pace of PACES) {
-    const x = usualSwing(pace * fastest, window.swing.half);
+    const x = usualSwing(pace * fastest, window.swing);
     let at = 0;
     for (const capacityG of CAPACITY_GRID_G) {
-      const gasV = gasVoltage(capacityG, steadyInput(x, window.meanAir, moves.middleV), window.curve);
+      const gasV = gasVoltage(capacityG, steadyInput(x, window.airGS, moves.middleV), window.curve);
       for (const lagS of LAG_GRID_S) {
         const predicted = halfMove(laggedVoltage(gasV, lagS, STEP_S), moves.stepS);
         const off = seen - Math.log(predicted + LEAST_MOVE_V ** 2);

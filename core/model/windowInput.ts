@@ -22,9 +22,11 @@ export interface WindowInput {
   readonly input: ModelInput;
   readonly compared: Compared;
   readonly curve: RearCurve;
-  readonly meanAir: GramsPerSecond;
+  readonly airGS: GramsPerSecond;
   readonly airRecorded: boolean;
-  readonly swing: Swing;
+  /** Half height of the swing, and where it was taken from. */
+  readonly swing: number;
+  readonly swingFrom: Swing['from'];
   /** Full swings of the front signal in the compared stretch. */
   readonly cycles: number;
 }
@@ -73,9 +75,10 @@ export function windowInput(data: FitData, front: Channel, rear: Channel): Windo
     input: { stepS, x, airGS, rearV },
     compared: compared(rearV, x, firstStep, pull ? null : aroundS / stepS / 2),
     curve: rearCurve(rear),
-    meanAir: airGS.subarray(firstStep).reduce((sum, air) => sum + air, 0) / Math.max(1, count - firstStep),
+    airGS: airGS.subarray(firstStep).reduce((sum, air) => sum + air, 0) / Math.max(1, count - firstStep),
     airRecorded: recorded,
-    swing,
+    swing: swing.half,
+    swingFrom: swing.from,
     cycles,
   };
 }
