@@ -1,28 +1,13 @@
 import type { Capture } from '../capture/capture.ts';
 import { CAPACITY_GRID_G } from './capacityGrid.ts';
 import { bankSize } from './engineSize.ts';
-import type { CapacityProfile, ConverterFit } from './fit.ts';
+import type { CapacityProfile, CapacitySaid } from './fit.ts';
 import { AIR_OXYGEN_MASS_SHARE } from './oxygenFlow.ts';
 import { estimateFrom } from './profile.ts';
 
 /** What a profile says of a converter, in every measure of storage that is shown. */
 export interface CapacityFacts {
-  readonly fit: Pick<
-    ConverterFit,
-    | 'capacityS'
-    | 'intervalS'
-    | 'capacityG'
-    | 'intervalG'
-    | 'capacityFor2L'
-    | 'intervalFor2L'
-    | 'bound'
-    | 'airGS'
-    | 'swing'
-    | 'swingFrom'
-    | 'airRecorded'
-    | 'logLikelihoodGood'
-    | 'logLikelihoodDead'
-  >;
+  readonly said: CapacitySaid;
   /** Capacities at their best, a good converter's and a dead one's: grams of the model, for ghosts. */
   readonly bestG: number;
   readonly goodG: number;
@@ -42,7 +27,7 @@ const REFERENCE_LITRES = 2;
 const SWING_UNKNOWN = { lambda: 0.22, trims: 0.26, usual: 0.4 } as const;
 
 /** Where a window's swing and air stand. */
-export type SwingAndAir = Pick<ConverterFit, 'airGS' | 'swing' | 'swingFrom'> & { readonly airRecorded: boolean };
+export type SwingAndAir = Pick<CapacitySaid, 'airGS' | 'airRecorded' | 'swing' | 'swingFrom'>;
 
 export function capacityFacts(capture: Capture, of: SwingAndAir, profile: CapacityProfile): CapacityFacts {
   const { capacityG: bestG, interval } = estimateFrom(profile, SWING_UNKNOWN[of.swingFrom]);
@@ -51,7 +36,7 @@ export function capacityFacts(capture: Capture, of: SwingAndAir, profile: Capaci
   const [low, high] = interval;
   const scaled = (by: number) => [low === null ? null : low * by, high === null ? null : high * by] as const;
   return {
-    fit: {
+    said: {
       capacityS: bestG / perSecond,
       intervalS: scaled(1 / perSecond),
       capacityG: of.airRecorded ? bestG : null,
@@ -63,6 +48,7 @@ export function capacityFacts(capture: Capture, of: SwingAndAir, profile: Capaci
       swing: of.swing,
       swingFrom: of.swingFrom,
       airRecorded: of.airRecorded,
+      profile,
       logLikelihoodGood: averaged(profile, GOOD_FROM_G / scale, Number.POSITIVE_INFINITY),
       logLikelihoodDead: averaged(profile, 0, DEAD_UP_TO_G / scale),
     },

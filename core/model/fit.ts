@@ -35,41 +35,51 @@ export interface GhostTraces {
   readonly dead: Float64Array;
 }
 
-/** The best description of a converter that a window allows. All numbers finite. */
-export interface ConverterFit {
-  /**
-   * 'tracked': the front signal was sampled fast enough to be followed through the converter, wave by wave.
-   * 'spread': it was not; only how far the rear trace spreads was compared.
-   */
-  readonly basis: 'tracked' | 'spread';
+/** What is said of a converter's storage, in every measure that is shown. All numbers finite. */
+export interface CapacitySaid {
   /**
    * Storage in seconds: how long a swing of this window's own height, at its own air flow, takes to fill it.
    * What can be had without any air flow.
    */
   readonly capacityS: Seconds;
-  /** Lowest and highest of the 95 % likelihood interval; null at an end that this window leaves open. */
+  /** Lowest and highest of the 95 % likelihood interval; null at an end that is left open. */
   readonly intervalS: readonly [Seconds | null, Seconds | null];
   /** The same in grams; null where no air flow was recorded. */
   readonly capacityG: Grams | null;
   readonly intervalG: readonly [Grams | null, Grams | null] | null;
-  /**
-   * 'both' ends known; 'lowerOnly': the rear trace stayed so calm that any larger capacity explains it as well;
-   * 'upperOnly': it followed so closely that any smaller one does; 'none': this window says nothing about it.
-   */
-  readonly bound: 'both' | 'lowerOnly' | 'upperOnly' | 'none';
   /**
    * The capacity as it would be for a two-litre engine (of one bank), so that converters of all engines compare: by this
    * the classes of the calibration are said. And the 95 % interval, null at an open end.
    */
   readonly capacityFor2L: Grams;
   readonly intervalFor2L: readonly [Grams | null, Grams | null];
-  /** Mean air flow of the window through this bank, g/s: recorded, or what a two-litre engine would take. */
+  /**
+   * 'both' ends known; 'lowerOnly': the rear trace stayed so calm that any larger capacity explains it as well;
+   * 'upperOnly': it followed so closely that any smaller one does; 'none': nothing is said about it.
+   */
+  readonly bound: 'both' | 'lowerOnly' | 'upperOnly' | 'none';
+  /** Mean air flow through this bank, g/s: recorded, or what a two-litre engine would take. */
   readonly airGS: GramsPerSecond;
   readonly airRecorded: boolean;
-  /** Half height of the swing in excess oxygen (1 - 1/lambda) ahead of the converter. */
+  /** Half height of the swing in excess oxygen (1 - 1/lambda) ahead of the converter, and where it was taken from. */
   readonly swing: number;
-  /** Where the height of the swing was taken from. */
   readonly swingFrom: 'lambda' | 'trims' | 'usual';
+  readonly profile: CapacityProfile;
+  /**
+   * Natural logarithm of the likelihood that the converter is a good one (0.28 g and more for two litres) or a dead one
+   * (0.1 g and less), each averaged over its capacities and relative to the best capacity: 0 or below.
+   */
+  readonly logLikelihoodGood: number;
+  readonly logLikelihoodDead: number;
+}
+
+/** The best description of a converter that a window allows. */
+export interface ConverterFit extends CapacitySaid {
+  /**
+   * 'tracked': the front signal was sampled fast enough to be followed through the converter, wave by wave.
+   * 'spread': it was not; only how far the rear trace moves from value to value was compared.
+   */
+  readonly basis: 'tracked' | 'spread';
   /** Lag of the rear sensor (time constant) and delay of the gas on its way. */
   readonly lagS: Seconds;
   readonly delayS: Seconds;
@@ -77,20 +87,20 @@ export interface ConverterFit {
   readonly offsetV: Volts;
   /** Share of the rear trace's variance that the fit explains; may be negative for a bad fit. */
   readonly explained: Share;
-  readonly profile: CapacityProfile;
   /** Logarithm of likelihood over capacity, lag and delay; what windows of one capture are combined by. */
   readonly table: Float64Array;
-  /**
-   * Natural logarithm of the likelihood that the converter is a good one (0.28 g and more for two litres) or a dead one
-   * (0.1 g and less), each averaged over its capacities and relative to the best capacity: 0 or below.
-   */
-  readonly logLikelihoodGood: number;
-  readonly logLikelihoodDead: number;
   /** Front swings in what was compared, and whether it was a fuel cut. */
   readonly cycles: number;
   readonly kind: 'steady' | 'airPull';
   /** Null for a fit by spread. */
   readonly ghosts: GhostTraces | null;
+}
+
+/** What a whole capture says of one converter: its steady windows and its fuel cuts together. */
+export interface CaptureFit extends CapacitySaid {
+  /** How many steady windows and fuel cuts it rests on. */
+  readonly steady: number;
+  readonly airPulls: number;
 }
 
 /** A fit, or the sentence that says why there is none. */

@@ -5,17 +5,9 @@ import { seriesOf } from '../capture/series.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import { airPulls } from './airPulls.ts';
 import { capacityFacts } from './capacityFacts.ts';
-import type { CapacityProfile, ConverterFit, FitData } from './fit.ts';
+import type { CaptureFit, ConverterFit, FitData } from './fit.ts';
 import { fitConverter } from './fitConverter.ts';
 import { addTables, profileOf } from './profile.ts';
-
-/** What a whole capture says of one converter: its steady windows and its fuel cuts together. */
-export interface CaptureFit extends ReturnType<typeof capacityFacts>['fit'] {
-  readonly profile: CapacityProfile;
-  /** How many steady windows and fuel cuts it rests on. */
-  readonly steady: number;
-  readonly airPulls: number;
-}
 
 /** More of either add little, as they miss in the same way. */
 const MOST_STEADY = 3;
@@ -44,9 +36,9 @@ export function combineFits(capture: Capture, fits: readonly ConverterFit[]): Ca
   const first = fits[0];
   if (!first) return null;
   const profile = profileOf(addTables(fits.map(({ table }) => table)));
-  const { fit } = capacityFacts(capture, first, profile);
+  const { said } = capacityFacts(capture, first, profile);
   const pulls = fits.filter(({ kind }) => kind === 'airPull').length;
-  return { ...fit, profile, steady: fits.length - pulls, airPulls: pulls };
+  return { ...said, steady: fits.length - pulls, airPulls: pulls };
 }
 
 function longest(windows: readonly CaptureWindow[]): CaptureWindow[] {

@@ -68,12 +68,11 @@ function trackedFit(data: FitData, window: WindowInput): ConverterFit {
   const offsetV = mean - shown.reduce((sum, value) => sum + value, 0) / Math.max(1, shown.length);
   return {
     basis: 'tracked',
-    ...facts.fit,
+    ...facts.said,
     lagS,
     delayS,
     offsetV,
     explained: explained(volts, shown, mean, offsetV),
-    profile,
     table,
     cycles: window.cycles,
     kind: window.kind,

@@ -45,11 +45,10 @@ export function spreadFit(data: FitData, window: WindowInput, rear: Channel): Fi
   return {
     fit: {
       basis: 'spread',
-      ...facts.fit,
+      ...facts.said,
       ...bestLag(table, facts.gridIndex),
       offsetV: 0,
       explained: 0,
-      profile,
       table,
       cycles: window.cycles,
       kind: 'steady',
