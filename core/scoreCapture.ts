@@ -6,7 +6,7 @@ import type { Bank } from './capture/roles.ts';
 import type { CaptureScore } from './findings/finding.ts';
 import { judgeAll } from './findings/judgeAll.ts';
 import { judgeBanks } from './findings/judgeBanks.ts';
-import { scoreWindow } from './findings/scoreWindow.ts';
+import { judgeForBanks } from './findings/scoreWindow.ts';
 import { readThermal } from './thermal/readThermal.ts';
 import type { ThermalPair } from './thermal/thermal.ts';
 import { suggestWindows } from './windows/suggestWindows.ts';
@@ -32,20 +32,14 @@ export function scoreCapture(capture: Capture, request: ScoreRequest): CaptureSc
   const windows = request.windows ?? suggestWindows(capture);
 
   // 2. What each shows: conditions, measures, reasons and blockers, once for every bank.
-  const scores = windows
-    .flatMap((window) => scoreWindow(capture, window, request.troubleCodes))
-    .filter(({ bank }) => request.bank === null || bank === request.bank);
+  const judged = windows
+    .flatMap((window) => judgeForBanks(capture, window, request.troubleCodes))
+    .filter(({ score }) => request.bank === null || score.bank === null || score.bank === request.bank);
 
   // 3. What hands and thermometer add.
   const thermal = request.thermal.map(readThermal);
 
   // 4. What follows for each converter, and for the vehicle.
-  const banks = judgeBanks({
-    windows: scores,
-    thermal,
-    bank: request.bank,
-    captures: [capture],
-    rearSensor: 'unknown',
-  });
-  return { windows: scores, thermal, banks, verdict: judgeAll(banks) };
+  const banks = judgeBanks({ ...request, windows: judged, thermal, captures: [capture], rearSensor: 'unknown' });
+  return { windows: judged.map(({ score }) => score), thermal, banks, verdict: judgeAll(banks) };
 }

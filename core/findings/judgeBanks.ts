@@ -2,12 +2,15 @@ import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
-import type { BankVerdict, WindowScore } from './finding.ts';
+import type { BankVerdict } from './finding.ts';
 import { judgeBank } from './judgeBank.ts';
+import type { JudgedWindow } from './judgeWindow.ts';
 
 /** Everything that is known about a vehicle's converters at one time of its life. */
 export interface BanksEvidence {
-  readonly windows: readonly WindowScore[];
+  readonly windows: readonly JudgedWindow[];
+  /** Upper case. */
+  readonly troubleCodes: readonly string[];
   readonly thermal: readonly ThermalReading[];
   /** Only this bank; null for all. */
   readonly bank: Bank;
@@ -17,14 +20,15 @@ export interface BanksEvidence {
 
 /** One verdict for each bank that has evidence, ascending; one for the whole engine where no bank has any. */
 export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
-  const { windows, thermal, rearSensor } = evidence;
+  const { windows, thermal, troubleCodes, rearSensor } = evidence;
   const [first, ...others] = banksWithEvidence(evidence);
   const judge = (one: Bank): BankVerdict =>
     judgeBank({
       bank: one,
-      windows: windows.filter((window) => window.bank === one),
+      windows: windows.filter(({ score }) => score.bank === one || score.bank === null),
       // A pair without a bank belongs to the only converter there is; with two banks it says nothing about either.
       thermal: thermal.filter((pair) => pair.bank === one || (pair.bank === null && others.length === 0)),
+      troubleCodes,
       rearSensor,
     });
   return [judge(first ?? null), ...others.map(judge)];
@@ -37,7 +41,7 @@ function banksWithEvidence({ windows, thermal, bank, captures }: BanksEvidence):
     if (one !== null) named.add(one);
   };
   for (const capture of captures) banksToJudge(capture).forEach(name);
-  for (const window of windows) name(window.bank);
+  for (const { score } of windows) name(score.bank);
   for (const pair of thermal) name(pair.bank);
   return named.size > 0 ? [...named].sort() : [null];
 }

@@ -2,8 +2,9 @@ import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
 import { percent } from '../words/numbers.ts';
 import { blocker } from './blockersOf.ts';
-import { TEMPERATURE_ALONE } from './calibration.ts';
-import type { BankVerdict, Blocker, WindowScore } from './finding.ts';
+import { CALIBRATION } from './calibration.ts';
+import type { BankVerdict, Blocker } from './finding.ts';
+import type { JudgedWindow } from './judgeWindow.ts';
 import { nextTestsFor } from './nextTests/nextTestsFor.ts';
 import { probabilityOf } from './probability.ts';
 import { converterName } from './sentences.ts';
@@ -20,14 +21,14 @@ const WORTH =
  */
 export function judgeByTemperature(
   bank: Bank,
-  windows: readonly WindowScore[],
+  windows: readonly JudgedWindow[],
   thermal: readonly ThermalReading[],
 ): BankVerdict {
-  const reasons = thermalReason(thermal, TEMPERATURE_ALONE.times);
+  const reasons = thermalReason(thermal, CALIBRATION.decided.temperatureAloneTimes);
   const probability = probabilityOf(logOddsOf(reasons));
   const held = thermal.some(({ rpm }) => rpm !== null && rpm >= 1500) || windows.some(isHeatedHold);
-  const working = probability <= 1 - TEMPERATURE_ALONE.findingFrom;
-  const dead = probability >= TEMPERATURE_ALONE.findingFrom && held;
+  const working = probability <= 1 - CALIBRATION.decided.temperatureAloneFrom;
+  const dead = probability >= CALIBRATION.decided.temperatureAloneFrom && held;
   const finding = working ? 'storing' : dead ? 'notStoring' : 'cannotTell';
   const blockers: Blocker[] =
     finding === 'cannotTell'
@@ -49,6 +50,6 @@ export function judgeByTemperature(
   };
 }
 
-function isHeatedHold({ kind, conditions }: WindowScore): boolean {
-  return kind === 'hold' && conditions.every(({ id, met }) => id !== 'engineWarm' || met !== false);
+function isHeatedHold({ score }: JudgedWindow): boolean {
+  return score.kind === 'hold' && score.conditions.every(({ id, met }) => id !== 'engineWarm' || met !== false);
 }

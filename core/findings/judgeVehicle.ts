@@ -5,7 +5,8 @@ import { readThermal } from '../thermal/readThermal.ts';
 import type { BankVerdict, Verdict } from './finding.ts';
 import { judgeAll } from './judgeAll.ts';
 import { judgeBanks } from './judgeBanks.ts';
-import { scoreWindow } from './scoreWindow.ts';
+import type { JudgedWindow } from './judgeWindow.ts';
+import { judgeForBanks } from './scoreWindow.ts';
 import { basisSentence } from './sentences.ts';
 import type { KeptThermalReading, KeptWindowScore, VehicleScore } from './vehicleScore.ts';
 
@@ -23,6 +24,23 @@ export interface VehicleEvidence {
   readonly rearSensor: 'yes' | 'no' | 'unknown';
 }
 
+/** A window of the record, judged. */
+interface KeptWindow {
+  readonly windowId: string;
+  readonly captureId: string;
+  readonly kind: CaptureRef['kind'];
+  readonly judged: JudgedWindow;
+}
+
+function keptScore({ windowId, captureId, kind, judged }: KeptWindow): KeptWindowScore {
+  return { windowId, captureId, kind, score: judged.score };
+}
+
+/** Codes belong to the car as it was found; what is recorded after the repair or on a twin starts without them. */
+function codesFor(kind: CaptureRef['kind'], { troubleCodes }: VehicleEvidence): readonly string[] {
+  return kind === 'after' || kind === 'knownGood' ? [] : troubleCodes;
+}
+
 type Stage = { readonly verdict: Verdict; readonly banks: readonly BankVerdict[] };
 
 /**
@@ -33,9 +51,12 @@ type Stage = { readonly verdict: Verdict; readonly banks: readonly BankVerdict[]
 export function judgeVehicle(evidence: VehicleEvidence): VehicleScore {
   const windows = evidence.captures.flatMap(({ capture, captureId, kind, windows: kept }) =>
     kept.flatMap((window) =>
-      scoreWindow(capture, window, kind === 'after' || kind === 'knownGood' ? [] : evidence.troubleCodes).map(
-        (score): KeptWindowScore => ({ windowId: window.id, captureId, kind, score }),
-      ),
+      judgeForBanks(capture, window, codesFor(kind, evidence)).map((judged) => ({
+        windowId: window.id,
+        captureId,
+        kind,
+        judged,
+      })),
     ),
   );
   const thermal = evidence.readings.map(
@@ -44,12 +65,18 @@ export function judgeVehicle(evidence: VehicleEvidence): VehicleScore {
   const before = stage(evidence, windows, thermal, ['before', 'other']);
   const hasAfter = evidence.captures.some(({ kind }) => kind === 'after');
   const after = hasAfter ? stage(evidence, windows, thermal, ['after']) : null;
-  return { windows, thermal, before, after, sentence: topLine(windows, thermal, before, after) };
+  return {
+    windows: windows.map(keptScore),
+    thermal,
+    before,
+    after,
+    sentence: topLine(windows, thermal, before, after),
+  };
 }
 
 function stage(
   evidence: VehicleEvidence,
-  windows: readonly KeptWindowScore[],
+  windows: readonly KeptWindow[],
   thermal: readonly KeptThermalReading[],
   kinds: readonly CaptureRef['kind'][],
 ): Stage {
@@ -63,9 +90,10 @@ function stage(
     return captureId !== null && others.has(captureId) ? ids.has(captureId) : isFirst;
   };
   const banks = judgeBanks({
-    windows: windows.filter(({ kind }) => kinds.includes(kind)).map(({ score }) => score),
+    windows: windows.filter(({ kind }) => kinds.includes(kind)).map(({ judged }) => judged),
     thermal: thermal.filter(({ readingId }) => belongs(readingId)).map(({ reading }) => reading),
     bank: null,
+    troubleCodes: isFirst ? evidence.troubleCodes : [],
     captures: captures.map(({ capture }) => capture),
     rearSensor: evidence.rearSensor,
   });
@@ -73,7 +101,7 @@ function stage(
 }
 
 function topLine(
-  windows: readonly KeptWindowScore[],
+  windows: readonly KeptWindow[],
   thermal: readonly KeptThermalReading[],
   before: Stage,
   after: Stage | null,

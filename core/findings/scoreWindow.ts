@@ -3,7 +3,7 @@ import type { Bank } from '../capture/roles.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import type { WindowScore } from './finding.ts';
-import { judgeWindow } from './judgeWindow.ts';
+import { type JudgedWindow, judgeWindow } from './judgeWindow.ts';
 
 /** Banks a window speaks of: its own, or all the capture has; an engine without sensors is judged as a whole. */
 export function banksOfWindow(capture: Capture, window: CaptureWindow): Bank[] {
@@ -12,15 +12,25 @@ export function banksOfWindow(capture: Capture, window: CaptureWindow): Bank[] {
   return banks.length > 0 ? banks : [null];
 }
 
-/** Scores a window once for each bank it speaks of. */
-export function scoreWindow(
+/** Judges a window once for each bank it speaks of. */
+export function judgeForBanks(
   capture: Capture,
   window: CaptureWindow,
   troubleCodes: readonly string[],
-): [WindowScore, ...WindowScore[]] {
+): [JudgedWindow, ...JudgedWindow[]] {
   const [first, ...others] = banksOfWindow(capture, window);
   return [
     judgeWindow(capture, window, first ?? null, troubleCodes),
     ...others.map((bank) => judgeWindow(capture, window, bank, troubleCodes)),
   ];
+}
+
+/** The score of a window, once for each bank it speaks of, ascending. */
+export function scoreWindow(
+  capture: Capture,
+  window: CaptureWindow,
+  troubleCodes: readonly string[],
+): [WindowScore, ...WindowScore[]] {
+  const [first, ...others] = judgeForBanks(capture, window, troubleCodes);
+  return [first.score, ...others.map(({ score }) => score)];
 }

@@ -12,10 +12,12 @@ import { downstreamSpreadV } from './downstreamSpreadV.ts';
 import { downstreamSwitchHz } from './downstreamSwitchHz.ts';
 import { downstreamFallS, downstreamRiseS, upstreamFallS, upstreamRiseS } from './edgeTimes.ts';
 import { fastSwingRatio } from './fastSwingRatio.ts';
+import { fillAir } from './fillAir.ts';
 import { fillS } from './fillS.ts';
 import { lagS } from './lagS.ts';
 import type { Measure } from './measure.ts';
 import { pathRatio } from './pathRatio.ts';
+import { recoveryAir } from './recoveryAir.ts';
 import { recoveryS } from './recoveryS.ts';
 import { switchRatio } from './switchRatio.ts';
 import { upstreamCrossings } from './upstreamCrossings.ts';
@@ -37,7 +39,9 @@ export const MEASURES: readonly Measure[] = registry('measure', (measure) => mea
   lagS,
   breakthroughShare,
   recoveryS,
+  recoveryAir,
   fillS,
+  fillAir,
   upstreamSwitchHz,
   downstreamSwitchHz,
   upstreamCrossings,

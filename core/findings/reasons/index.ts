@@ -1,16 +1,18 @@
 import { registry } from '../../registry.ts';
 import { catalystCode } from './catalystCode.ts';
 import { fastSwing } from './fastSwing.ts';
-import { path } from './path.ts';
+import { fill } from './fill.ts';
+import { followsWaves } from './followsWaves.ts';
 import { rearSwing } from './rearSwing.ts';
 import type { ReasonRule } from './reasonRule.ts';
-import { switching } from './switching.ts';
+import { recovery } from './recovery.ts';
 
-/** Every reason the additive model knows. */
+/** Every reason the additive model knows; temperatures join where a bank is judged. */
 export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => rule.id, [
-  switching,
   fastSwing,
-  path,
+  followsWaves,
   rearSwing,
+  recovery,
+  fill,
   catalystCode,
 ]);
