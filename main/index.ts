@@ -3,7 +3,7 @@
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { app } from 'electron';
+import { app, dialog } from 'electron';
 import { z } from 'zod';
 import { printCommand } from './print/printCommand.ts';
 import { readArguments } from './program/arguments.ts';
@@ -54,11 +54,27 @@ function start(): void {
     if (quitting || process.platform !== 'darwin') app.quit();
   });
 
-  void app.whenReady().then(async () => {
-    await program.start({ ...given, captures: [...given.captures, ...early.splice(0)] });
-    open = (paths) => void program.open(paths);
-    if (early.length > 0) open(early);
-  });
+  app
+    .whenReady()
+    .then(async () => {
+      await program.start({ ...given, captures: [...given.captures, ...early.splice(0)] });
+      open = (paths) => void program.open(paths);
+      if (early.length > 0) open(early);
+    })
+    .catch(notStarted);
+}
+
+/** A program whose own files or data folder cannot be used says so and ends, instead of standing there without a window. */
+function notStarted(fault: unknown): void {
+  process.stderr.write(`${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`);
+  if (!alone) {
+    dialog.showErrorBox(
+      'Tailtrace could not start',
+      'Its own files or its data folder could not be read. Install it again, or look whether its disk is full or locked. ' +
+        'Vehicles that were saved are not touched.',
+    );
+  }
+  app.exit(1);
 }
 
 /** A picture or a print must neither see nor change the records of the person at this computer. */
