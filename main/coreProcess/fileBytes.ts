@@ -38,6 +38,8 @@ export async function fileBytes(path: string, name: string): Promise<Outcome<Hel
       async finish() {
         if (sha256 === null) for await (const _chunk of chunks()); // a reader that had seen enough
         const now = await handle.stat();
+        // A deleted file can be read to its end, but nobody could open the capture again.
+        if (now.nlink === 0) return { ok: false, problem: readProblem({ code: 'ENOENT' }, name) };
         const same = now.size === bytes && now.mtimeMs === modifiedMs;
         if (!same || sha256 === null) return { ok: false, problem: changedWhileRead(name) };
         return { ok: true, value: { sha256 } };
