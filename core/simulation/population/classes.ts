@@ -1,6 +1,6 @@
 import type { Grams } from '../../units/quantities.ts';
 import type { Random } from '../random.ts';
-import { type DrawMode, draw, type Range } from './ranges.ts';
+import { BEYOND, type DrawMode, draw, type Range } from './ranges.ts';
 
 /**
  * Classes by storage capacity of the hot converter ahead of the rear sensor, for a two-litre engine and scaled with the
@@ -23,8 +23,8 @@ export const REFERENCE_LITRES = 2;
 /** Capacity of a converter of this class behind a bank of `bankLitres`. */
 export function drawCapacity(kind: ConverterClass, bankLitres: number, random: Random, mode: DrawMode): Grams {
   const range = CAPACITY_G[kind];
-  // Outside its own range a capacity would belong to another class; only the two open ends may be passed.
-  const open = kind === 'fresh' ? { ...range, low: range.high / 1.3 } : range;
-  const grams = mode === 'outside' && kind === 'fresh' ? draw(open, random, 'outside') : draw(range, random, 'inside');
+  // Beyond its own range a capacity would belong to another class; only the open end above may be passed.
+  const beyond = mode !== 'inside' && kind === 'fresh' && random.chance(0.5);
+  const grams = beyond ? random.between(range.high, range.high * (1 + BEYOND)) : draw(range, random, 'inside');
   return (grams * bankLitres) / REFERENCE_LITRES;
 }

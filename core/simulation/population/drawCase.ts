@@ -5,7 +5,7 @@ import { lightOff } from '../converter.ts';
 import { createRandom, type Random } from '../random.ts';
 import { type SimulatedDrive, simulateDrive } from '../simulate.ts';
 import type { BankParameters, VehicleParameters } from '../vehicle.ts';
-import { CLASSES, type ConverterClass } from './classes.ts';
+import { CLASSES, type ConverterClass, REFERENCE_LITRES } from './classes.ts';
 import { type DrawnDrive, type DriveKind, drawDrive } from './drawDrive.ts';
 import { drawInstrument, type InstrumentTier } from './drawInstrument.ts';
 import { drawVehicle } from './drawVehicle.ts';
@@ -34,7 +34,10 @@ export interface CaseTruth {
   readonly tier: InstrumentTier;
   readonly sensorHz: Hertz;
   readonly wideband: boolean;
-  readonly litres: number;
+  /** Engine behind this bank. */
+  readonly bankLitres: number;
+  /** Capacity as it would be for a two-litre bank: what classes are said by. */
+  readonly capacityFor2L: Grams;
 }
 
 /** A capture with codes, as a person would hand it in, and the truth behind it. */
@@ -43,6 +46,9 @@ export interface PopulationCase {
   readonly capture: Capture;
   readonly troubleCodes: readonly string[];
 }
+
+/** A seed of its own for each way of drawing. */
+const MODE_SEED: Readonly<Record<DrawMode, number>> = { inside: 0, outside: 1, far: 2 };
 
 /** Cases in one split of the whole population. */
 export const SPLIT_SIZE = 3200;
@@ -83,10 +89,10 @@ const TIER_ROUND: readonly InstrumentTier[] = [
 
 /**
  * Case `index` of a split: the same for ever. Any index from 0 works; the splits never share a seed.
- * @param mode 'outside' draws the car's parameters from 30 % beyond the ranges of ranges.ts
+ * @param mode how the car's parameters lie to the ranges of ranges.ts
  */
 export function drawCase(index: number, split: Split, mode: DrawMode = 'inside'): PopulationCase {
-  const seed = 1_000_003 * (split === 'calibration' ? 1 : 2) + 7_919 * (mode === 'outside' ? 1 : 0);
+  const seed = 1_000_003 * (split === 'calibration' ? 1 : 2) + 7_919 * MODE_SEED[mode];
   const random = createRandom(seed).fork(index);
   const plan = planCase(index, random.fork(1));
   const vehicle = buildVehicle(plan, random.fork(2), mode);
@@ -94,16 +100,19 @@ export function drawCase(index: number, split: Split, mode: DrawMode = 'inside')
   const instrument = drawInstrument(plan.tier, plan.wideband, vehicle.banks.length, random.fork(4));
   const simulated = simulateDrive(vehicle, drive.script, drive.startCoolantC, random.fork(5), instrument.stepS);
   const recording = instrument.record(simulated, random.fork(6));
+  const capacityG = judgedCapacity(simulated, plan.bank, drive);
+  const bankLitres = vehicle.litres / vehicle.banks.length;
   const truth: CaseTruth = {
     ...plan,
     index,
     split,
     mode,
-    capacityG: judgedCapacity(simulated, plan.bank, drive),
+    capacityG,
+    capacityFor2L: (capacityG * REFERENCE_LITRES) / bankLitres,
     judged: drive.judged,
     properHold: drive.properHold && plan.fault?.id !== 'coldConverter',
     sensorHz: instrument.sensorHz,
-    litres: vehicle.litres,
+    bankLitres,
   };
   return { truth, capture: asCapture(recording, `case-${index}`), troubleCodes: drawCodes(plan, random.fork(8)) };
 }

@@ -6,7 +6,7 @@ import type { ZirconiaParameters } from '../zirconia.ts';
 export interface MisleadingFault {
   readonly id: string;
   readonly words: string;
-  /** Ids of blockers that name it rightly. */
+  /** Ids of blockers (core/findings/blockerRules.ts) that name it rightly: any of them leads the person to it. */
   readonly blockers: readonly string[];
   /** Trouble codes an engine computer may have set for it; sometimes. */
   readonly codes: readonly string[];
@@ -25,7 +25,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'lazyFront',
     words: 'front sensor lazy',
-    blockers: ['frontLazy', 'frontSensor', 'frontSpan'],
+    blockers: ['frontLazy', 'frontCode'],
     codes: ['P0133'],
     needs: 'switching',
     apply: (bank, random) =>
@@ -38,7 +38,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'weakFront',
     words: 'front sensor with a small swing',
-    blockers: ['frontSpan', 'frontSensor', 'frontLazy', 'frontNotSwitching'],
+    blockers: ['frontWeak', 'frontNotSwitching', 'frontCode'],
     codes: ['P0131'],
     needs: 'switching',
     apply: (bank, random) => withFront(bank, { span: random.between(0.3, 0.5), offsetV: random.between(-0.08, 0.08) }),
@@ -46,7 +46,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'contaminatedFront',
     words: 'front sensor poisoned: slow, and switching beside lambda 1',
-    blockers: ['frontLazy', 'frontSensor', 'frontSpan', 'trimsFarOut', 'mixtureCode'],
+    blockers: ['frontLazy', 'frontWeak', 'frontNotSwitching', 'frontCode', 'mixtureOff', 'trimsOut', 'mixtureCode'],
     codes: ['P0171', 'P0133'],
     needs: 'switching',
     apply: (bank, random) =>
@@ -72,7 +72,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'leakAheadOfFront',
     words: 'exhaust leak ahead of the front sensor',
-    blockers: ['leak', 'trimsFarOut', 'mixtureCode'],
+    blockers: ['leak', 'richBehind', 'trimsOut', 'mixtureCode', 'mixtureOff'],
     codes: ['P0171'],
     needs: 'any',
     apply: (bank, random) => ({ ...bank, leaks: { ...bank.leaks, aheadOfFront: random.logBetween(0.12, 0.45) } }),
@@ -80,7 +80,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'misfire',
     words: 'misfire',
-    blockers: ['misfire', 'misfireCode', 'trimsFarOut'],
+    blockers: ['misfire', 'richBehind', 'trimsOut'],
     codes: ['P0300', 'P0303'],
     needs: 'any',
     apply: (bank, random) => ({ ...bank, mixture: { ...bank.mixture, misfire: random.logBetween(0.03, 0.15) } }),
@@ -88,7 +88,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'runsRich',
     words: 'runs rich beyond what the trims can mend',
-    blockers: ['trimsFarOut', 'openLoop', 'frontNotSwitching', 'mixtureCode', 'frontSpan'],
+    blockers: ['trimsOut', 'openLoop', 'mixtureOff', 'frontNotSwitching', 'mixtureCode', 'richBehind'],
     codes: ['P0172'],
     needs: 'any',
     apply: (bank, random) => farOut(bank, random, 1),
@@ -96,7 +96,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'runsLean',
     words: 'runs lean beyond what the trims can mend',
-    blockers: ['trimsFarOut', 'openLoop', 'frontNotSwitching', 'mixtureCode', 'frontSpan'],
+    blockers: ['trimsOut', 'openLoop', 'mixtureOff', 'frontNotSwitching', 'mixtureCode'],
     codes: ['P0171'],
     needs: 'any',
     apply: (bank, random) => farOut(bank, random, -1),
@@ -104,7 +104,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'frontRearExchanged',
     words: 'connectors of front and rear sensor exchanged',
-    blockers: ['sensorsExchanged', 'frontNotSwitching', 'frontSensor'],
+    blockers: ['sensorsExchanged'],
     codes: [],
     needs: 'switching',
     apply: keep,
@@ -112,7 +112,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'banksExchanged',
     words: 'front sensors of the two banks exchanged',
-    blockers: ['sensorsExchanged', 'trimsFarOut', 'frontNotSwitching', 'mixtureCode', 'frontSpan'],
+    blockers: ['sensorsExchanged'],
     codes: ['P0040'],
     needs: 'twoBanks',
     apply: keep,
@@ -120,7 +120,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'deadRear',
     words: 'rear sensor dead: stays at the circuit bias',
-    blockers: ['rearNotProven', 'rearSensor'],
+    blockers: ['rearNotProven', 'rearCode'],
     codes: ['P0140'],
     needs: 'any',
     apply: (bank) => withRear(bank, { health: 'dead' }),
@@ -128,7 +128,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'stuckRear',
     words: 'rear sensor stuck at a voltage',
-    blockers: ['rearNotProven', 'rearSensor'],
+    blockers: ['rearNotProven', 'rearCode'],
     codes: ['P0137'],
     needs: 'any',
     apply: (bank, random) =>
@@ -140,7 +140,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'slowRear',
     words: 'rear sensor slow',
-    blockers: ['rearNotProven', 'rearSlow', 'rearSensor'],
+    blockers: ['rearNotProven', 'rearCode'],
     codes: ['P0139'],
     needs: 'any',
     apply: (bank, random) => {
@@ -151,7 +151,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'coldConverter',
     words: 'converter not heated',
-    blockers: ['converterCold', 'engineCold'],
+    blockers: ['coldConverter', 'coldEngine'],
     codes: [],
     needs: 'any',
     apply: (bank, random) => ({
@@ -162,7 +162,7 @@ export const FAULTS: readonly MisleadingFault[] = [
   {
     id: 'idleOnly',
     words: 'nothing but idle recorded',
-    blockers: ['idleOnly', 'noHold', 'speedLow', 'converterCold', 'rearNotProven'],
+    blockers: ['idleOnly', 'noWindow'],
     codes: [],
     needs: 'any',
     apply: keep,

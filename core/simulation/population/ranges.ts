@@ -7,18 +7,22 @@ export interface Range {
   readonly log?: boolean;
 }
 
-/** 'inside' draws from the ranges; 'outside' from the strips of 30 % beyond either end. */
-export type DrawMode = 'inside' | 'outside';
+/**
+ * 'inside' draws from the ranges. 'far' draws every parameter from the strips of 30 % beyond either end of its range:
+ * cars that are odd in every respect at once. 'outside' does so for each parameter with probability one half.
+ */
+export type DrawMode = 'inside' | 'outside' | 'far';
 
-/** How far beyond its range a parameter is drawn in the mode 'outside', share of the end's own size or of the width. */
+/** How far beyond its range a parameter is drawn in the other modes, share of the end's own size or of the width. */
 export const BEYOND = 0.3;
 
 /**
- * Draws one parameter. In the mode 'outside' a positive range reaches from low / 1.3 to low and from high to
+ * Draws one parameter. Beyond its range a positive one reaches from low / 1.3 to low and from high to
  * high * 1.3; one that touches 0 or crosses it grows by 30 % of its width on each side where that keeps its sign.
  */
 export function draw({ low, high, log }: Range, random: Random, mode: DrawMode): number {
-  if (mode === 'inside') return log ? random.logBetween(low, high) : random.between(low, high);
+  const within = mode === 'inside' || (mode === 'outside' && random.chance(0.5));
+  if (within) return log ? random.logBetween(low, high) : random.between(low, high);
   const width = (high - low) * BEYOND;
   const under = low > 0 ? low / (1 + BEYOND) : low === 0 ? 0 : low - width;
   const over = low > 0 ? high * (1 + BEYOND) : high + width;
