@@ -50,9 +50,12 @@ async function evaluate(): Promise<void> {
   const outside = await onAllCores(split, 'outside', Math.ceil(asked / 2));
   const far = await onAllCores(split, 'far', Math.ceil(asked / 4));
   const minutes = (performance.now() - began) / 60_000;
-  const text = [resultsTable(inside, outside), '', `Answers on the ${split} split:`, '', answersTable(inside), ''].join(
-    '\n',
-  );
+  const table = resultsTable([
+    { words: `${split} split`, rows: inside },
+    { words: 'half of the parameters 30 % outside', rows: outside },
+    { words: 'all parameters 30 % outside', rows: far },
+  ]);
+  const text = [table, '', `Answers on the ${split} split:`, '', answersTable(inside), ''].join('\n');
   stdout.write(`${text}\n${inside.length + outside.length + far.length} cases in ${minutes.toFixed(1)} minutes\n`);
   if (asked === SPLIT_SIZE && split === 'test') {
     mkdirSync('test/evaluation', { recursive: true });
