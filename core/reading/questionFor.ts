@@ -13,13 +13,15 @@ export interface QuestionGround {
   readonly needsRate: boolean;
   /** What is not certain about times, or null. */
   readonly timeDoubt: string | null;
+  /** A person wants to look at the columns although all of them are certain. */
+  readonly alwaysAsk: boolean;
 }
 
 const PREVIEW_ROWS = 12;
 const PREVIEW_COLUMNS = 64;
 const PREVIEW_CELL = 40;
 
-/** The question to the person, or null where everything is certain enough. */
+/** The question to the person, or null where everything is certain enough and nobody asked to see it. */
 export function questionFor(finished: FinishedCapture, ground: QuestionGround): ColumnQuestion | null {
   const doubts: string[] = [];
   if (ground.needsRate) doubts.push('The file has no times; how many rows a second were recorded?');
@@ -30,14 +32,14 @@ export function questionFor(finished: FinishedCapture, ground: QuestionGround): 
     doubts.push('The values of a channel contradict its name.');
   else if (unsure > 0) doubts.push(`${unsure === 1 ? 'One channel is' : `${unsure} channels are`} not certain.`);
   if (channels.every(({ role }) => role === 'other')) doubts.push('No channel could be told by its name.');
-  if (doubts.length === 0) return null;
+  if (doubts.length === 0 && !ground.alwaysAsk) return null;
   return {
     headerKey: ground.headerKey,
     preview: cutPreview(ground.preview),
     guesses: [...ground.others, ...finished.guesses.map((guess, i) => guessOf(ground.channels[i], guess))].sort(
       (a, b) => a.index - b.index,
     ),
-    words: doubts.join(' '),
+    words: doubts.length === 0 ? 'Every column is certain.' : doubts.join(' '),
     needsRate: ground.needsRate,
   };
 }

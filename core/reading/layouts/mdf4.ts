@@ -104,6 +104,7 @@ function finish(input: LayoutInput, contents: MdfContents, bytes: number): Outco
     others: [],
     needsRate: false,
     timeDoubt: null,
+    alwaysAsk: input.options.alwaysAsk === true,
   });
   return { ok: true, value: { capture: finished.capture, question } };
 }

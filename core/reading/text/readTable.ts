@@ -72,6 +72,7 @@ function toCapture(
     others: otherColumns(head, time, table),
     needsRate: time.kind === 'rate' && time.from === 'assumed',
     timeDoubt: null,
+    alwaysAsk: input.options.alwaysAsk === true,
   });
   return { capture: finished.capture, question };
 }
