@@ -44,7 +44,11 @@ export function readColumnsFile(text: string, where: string): Outcome<ColumnsFil
 }
 
 /** The choice for a capture whose columns are known from reading it once. Names count in any case and without blanks. */
-export function choiceFor(file: ColumnsFile, question: ColumnQuestion, where: string): Outcome<ColumnChoice> {
+export function choiceFor(file: ColumnsFile, question: ColumnQuestion | null, where: string): Outcome<ColumnChoice> {
+  if (question === null) {
+    const what = 'The standard by which this capture was recorded says what its columns are.';
+    return { ok: false, problem: { id: 'columns.notAsked', what, where, doNext: 'Leave --columns out.' } };
+  }
   if (file.headerKey !== undefined && file.headerKey !== question.headerKey) {
     return {
       ok: false,

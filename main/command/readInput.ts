@@ -45,7 +45,7 @@ async function readBytes(
 ): Promise<Outcome<ReadWithChoice>> {
   let choice: ColumnChoice | null = null;
   let outcome: Outcome<ReadCapture> = await read(source, { choice, alwaysAsk: columns !== null });
-  if (outcome.ok && outcome.value.question !== null && columns !== null) {
+  if (outcome.ok && columns !== null) {
     const chosen = choiceFor(columns.file, outcome.value.question, columns.name);
     if (!chosen.ok) return chosen;
     choice = chosen.value;

@@ -33,22 +33,32 @@ const captures = {
   allMissing: madeCapture([{ role: 'upstreamO2', bank: 1, value: () => Number.NaN }]),
 } as const;
 
+/** Scored once: a score takes its time, and it is the same each time. */
+const scores = new Map(
+  Object.entries(captures).map(([name, capture]) => [name, scoreCapture(capture, { ...REQUEST, thermal: [PAIR] })]),
+);
+
+function reportOf(name: keyof typeof captures) {
+  return buildCommandReport({ capture: captures[name], sha256: SHA, input: 1 }, scoreOf(name));
+}
+
+function scoreOf(name: keyof typeof captures): CaptureScore {
+  const score = scores.get(name);
+  if (score === undefined) throw new Error(`no capture is called ${name}`);
+  return score;
+}
+
+const names = ['storing', 'following', 'slow', 'short', 'noSensors', 'oneSample', 'nothing', 'allMissing'] as const;
+
 describe('the JSON of the headless command', () => {
-  test.each(Object.entries(captures))('%s: fits the contract, every number finite or null', (_, capture) => {
-    const report = buildCommandReport(
-      { capture, sha256: SHA, input: 1 },
-      scoreCapture(capture, { ...REQUEST, thermal: [PAIR] }),
-    );
+  test.each(names.map((name) => [name] as const))('%s: fits the contract, every number finite or null', (name) => {
+    const report = reportOf(name);
     expect(commandReportSchema.safeParse(report).error).toBeUndefined();
     expect(JSON.parse(JSON.stringify(report))).toEqual(report);
   });
 
   test('has the keys that were promised', () => {
-    const { following: capture } = captures;
-    const report = buildCommandReport(
-      { capture, sha256: SHA, input: 1 },
-      scoreCapture(capture, { ...REQUEST, thermal: [PAIR] }),
-    );
+    const report = reportOf('following');
     expect(report).toMatchObject({
       contract: 1,
       tool: { name: 'tailtrace', version: CORE_VERSION },
@@ -84,8 +94,8 @@ describe('the JSON of the headless command', () => {
   });
 
   test('a measure is a number without a reason, or null with one', () => {
-    for (const capture of Object.values(captures)) {
-      const report = buildCommandReport({ capture, sha256: SHA, input: 1 }, scoreCapture(capture, REQUEST));
+    for (const name of names) {
+      const report = reportOf(name);
       for (const { measures, missing, uncertainty } of report.windows) {
         for (const [id, value] of Object.entries(measures)) {
           expect(value === null, id).toBe(Object.hasOwn(missing, id));
@@ -108,7 +118,7 @@ describe('the JSON of the headless command', () => {
 
   test('a number that is not finite is a broken promise of whoever made it', () => {
     const { storing: capture } = captures;
-    const score = scoreCapture(capture, REQUEST);
+    const score = scoreOf('storing');
     const broken: CaptureScore = {
       ...score,
       verdict: { ...score.verdict, reasons: [{ id: 'x', for: 'weak', weight: Number.NaN, detail: '' }] },
@@ -120,7 +130,7 @@ describe('the JSON of the headless command', () => {
     fc.assert(
       fc.property(fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e9, max: 1e9 }), (startS) => {
         const { storing: capture } = captures;
-        const score = scoreCapture(capture, REQUEST);
+        const score = scoreOf('storing');
         const [window] = score.windows;
         if (window === undefined) return;
         const report = buildCommandReport(
