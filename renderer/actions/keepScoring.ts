@@ -24,7 +24,7 @@ export function keepScoring(program: Program): () => void {
       if (outcome.ok) {
         score.setState({ score: outcome.value, problem: null });
         notices.getState().clear('score');
-        keepFindings(program, outcome.value);
+        if (isWhole(program)) keepFindings(program, outcome.value);
       } else {
         score.setState({ problem: outcome.problem });
       }
@@ -35,6 +35,12 @@ export function keepScoring(program: Program): () => void {
 
   const stops = [record.subscribe(() => void scoreAll()), captures.subscribe(() => void scoreAll())];
   return () => stops.forEach((stop) => void stop());
+}
+
+/** Findings made while a capture is not open say less than those that are kept, and do not take their place. */
+function isWhole({ record, captures }: Program): boolean {
+  const { held } = captures.getState();
+  return Object.keys(recordOf(record.getState())?.captures ?? {}).every((id) => held[id] !== undefined);
 }
 
 function nextQuestion(program: Program, asked: string) {

@@ -23,7 +23,7 @@ export function startStandInCore(bytesOf: BytesOf): MessagePort {
   return port2;
 }
 
-function hostOf(bytesOf: BytesOf): CoreHost {
+export function hostOf(bytesOf: BytesOf): CoreHost {
   return {
     openBytes: async (token): Promise<Outcome<HeldBytes>> => {
       const found = await bytesOf(token);

@@ -21,7 +21,12 @@ const samples = window.standInSamples.map(({ name, words, bytes }): StandInFile 
   };
 });
 
-window.standIn = createStandIn(samples);
+const PLACE = 'tailtrace-stand-in';
+
+window.standIn = createStandIn(samples, {
+  load: () => localStorage.getItem(PLACE),
+  keep: (text) => localStorage.setItem(PLACE, text),
+});
 Object.defineProperty(window, 'shell', { value: window.standIn.shell });
 
 window.addEventListener('load', () => {

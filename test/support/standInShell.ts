@@ -39,11 +39,15 @@ export interface StandIn {
   fileOf(token: string): StandInFile | null;
 }
 
-const PLACE = 'tailtrace-stand-in';
+/** Where the stand-in keeps what a restart must find again. */
+export interface StandInMemory {
+  load(): string | null;
+  keep(text: string): void;
+}
 
-export function createStandIn(samples: readonly StandInFile[]): StandIn {
+export function createStandIn(samples: readonly StandInFile[], memory: StandInMemory): StandIn {
   const files = new Map(samples.map((file) => [file.picked.token, file]));
-  const kept = load();
+  const kept = load(memory);
   const hearers = new Map<string, Set<(payload: never) => void>>();
   const standIn: StandIn = {
     shell: undefined as never,
@@ -56,7 +60,7 @@ export function createStandIn(samples: readonly StandInFile[]): StandIn {
     addFile: (file) => void files.set(file.picked.token, file),
     fileOf: (token) => files.get(token) ?? null,
   };
-  const keep = (): void => localStorage.setItem(PLACE, JSON.stringify(kept));
+  const keep = (): void => memory.keep(JSON.stringify(kept));
   const bySha = (sha256: string): Picked | null => {
     const found = kept.recent.find((one) => one.sha256 === sha256);
     return found === undefined ? null : (files.get(found.token)?.picked ?? null);
@@ -165,15 +169,14 @@ export function createStandIn(samples: readonly StandInFile[]): StandIn {
       return null;
     },
     setTitle: async ({ title, unsaved }) => {
-      document.title = `${unsaved ? '• ' : ''}${title}`;
-      standIn.titles.push(document.title);
+      standIn.titles.push(`${unsaved ? '• ' : ''}${title}`);
       return null;
     },
     toggleFullScreen: async () => null,
     setCommandStates: async () => null,
     about: async () => ({
       version: '0.0.0-stand-in',
-      runtime: navigator.userAgent,
+      runtime: 'an ordinary browser',
       fallbackRuntime: false,
       licences: [],
     }),
@@ -195,8 +198,8 @@ function entryOf(record: VehicleRecord, savedAt: string): VehicleEntry {
   };
 }
 
-function load(): Kept {
-  const text = localStorage.getItem(PLACE);
+function load(memory: StandInMemory): Kept {
+  const text = memory.load();
   if (text !== null) return JSON.parse(text);
   return { settings: DEFAULT_SETTINGS, lastVehicle: null, vehicles: {}, recent: [], choices: {} };
 }
