@@ -32,7 +32,10 @@ export interface CaseRow {
     readonly good: number;
     readonly dead: number;
     readonly airPulls: number;
+    /** Grams, where air flow was recorded. */
+    readonly grams: number | null;
   } | null;
+  readonly trueGrams: number;
 }
 
 /** Draws a case, scores it as the headless command would, and sets truth beside answer. */
@@ -62,7 +65,9 @@ export function evaluateCase(index: number, split: Split, mode: DrawMode): CaseR
       good: fit.logLikelihoodGood,
       dead: fit.logLikelihoodDead,
       airPulls: fit.airPulls,
+      grams: fit.capacityG,
     },
+    trueGrams: truth.capacityG,
   };
 }
 
