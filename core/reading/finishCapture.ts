@@ -2,12 +2,12 @@
 
 import type { Capture, LayoutFound } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
-import { channelFacts } from '../capture/channelFacts.ts';
+import { channelFacts, type Range } from '../capture/channelFacts.ts';
 import { type Bank, ROLE_FACTS, ROLES, type Role } from '../capture/roles.ts';
 import { sampleCount, timeAt } from '../capture/timeBase.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { ColumnChoice } from '../record/schema.ts';
-import { findUnit } from '../units/findUnit.ts';
+import { findUnit, sameUnit } from '../units/findUnit.ts';
 import { channelWarnings, timeWarnings } from './channelWarnings.ts';
 import { convertValues } from './convertValues.ts';
 import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
@@ -45,8 +45,8 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
   raw.channels.forEach((one, i) => {
     const guess = guesses[i];
     if (guess === undefined || isIgnored(one, choice)) return;
-    const { unit, values } = inRoleUnit(one, guess);
-    const facts = channelFacts(one.time, values);
+    const { unit, values, range } = inRoleUnit(one, guess);
+    const facts = channelFacts(one.time, values, range);
     const channel: Channel = {
       id: `c${channels.length}`,
       name: one.name,
@@ -76,14 +76,21 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
   return { capture, guesses };
 }
 
+interface InUnit {
+  readonly unit: string;
+  readonly values: Float32Array | Float64Array;
+  readonly range: Range | undefined;
+}
+
 /** Values in the role's unit. A role whose unit does not fit the file's is left as it is, in the file's unit. */
-function inRoleUnit(one: RawChannel, guess: AssignedRole): { unit: string; values: Float32Array | Float64Array } {
-  const { values, decimals } = one;
-  if (guess.role === 'other') return { unit: otherUnit(one.unit), values };
+function inRoleUnit(one: RawChannel, guess: AssignedRole): InUnit {
+  const { values, decimals, range } = one;
+  if (guess.role === 'other') return { unit: otherUnit(one.unit), values, range };
   const own = ROLE_FACTS[guess.role].unit;
   const from = guess.unit ?? own;
-  const fits = from === own || convertValues(values, decimals, from, targetUnit(guess.role));
-  return { unit: fits ? own : (one.unit ?? own), values };
+  if (from === own || sameUnit(from, targetUnit(guess.role))) return { unit: own, values, range };
+  const fits = convertValues(values, decimals, from, targetUnit(guess.role));
+  return { unit: fits ? own : (one.unit ?? own), values, range: undefined };
 }
 
 function otherUnit(unit: string | null): string {

@@ -1,3 +1,4 @@
+import type { Range } from '../capture/channelFacts.ts';
 import type { TimeBase } from '../capture/timeBase.ts';
 
 /** A channel as it stands in the file: values in the file's unit, nothing decided about its role. */
@@ -10,4 +11,6 @@ export interface RawChannel {
   readonly values: Float32Array | Float64Array;
   /** Digits after the decimal sign by which 4-byte values are restored exactly; -1 for 8-byte values. */
   readonly decimals: number;
+  /** Count and range of the finite values, where reading has counted them already. */
+  readonly range?: Range;
 }

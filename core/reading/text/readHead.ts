@@ -28,6 +28,7 @@ export function readHead(name: string, bytes: Uint8Array, whole: boolean, encodi
   const samples = sampleColumns(found, header.dataRow, width);
   const columns = samples.map((sample, index) => textColumn(header, sample, index));
   const line = lineOfRow(found, header.dataRow);
+  const dataByte = byteOfLine(bytes, start, line);
   return {
     name,
     encoding: coding,
@@ -37,7 +38,8 @@ export function readHead(name: string, bytes: Uint8Array, whole: boolean, encodi
     headerKey: headerKeyOf(columns.map(({ heading }) => heading)),
     columns,
     preamble: preambleOf(found, header),
-    dataByte: byteOfLine(bytes, start, line),
+    dataByte,
+    rowBytes: rowBytesOf(bytes, dataByte, end, onlyCr ? 13 : 10),
     dataLine: line + 1,
     onlyCr,
     mixedLineEnds: mixed,
@@ -62,6 +64,12 @@ function usableHead(bytes: Uint8Array, whole: boolean): { end: number; onlyCr: b
   const kinds = [crLf, cr, lf].filter((count) => count > 0).length;
   const last = bytes.subarray(0, limit).lastIndexOf(onlyCr ? 13 : 10) + 1;
   return { end: whole && bytes.length <= HEAD_BYTES ? bytes.length : last, onlyCr, mixed: kinds > 1 };
+}
+
+function rowBytesOf(bytes: Uint8Array, from: number, to: number, lineEnd: number): number {
+  let lines = 0;
+  for (let i = from; i < to; i++) if (bytes[i] === lineEnd) lines++;
+  return lines < 2 ? 0 : (to - from) / lines;
 }
 
 function textColumn(header: HeaderFound, sample: ColumnSample, index: number): TextColumn {

@@ -16,10 +16,10 @@ import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { longColumns } from './arrangementOf.ts';
 import { ColumnStore } from './columnStore.ts';
 import type { TableRead } from './readWide.ts';
-import { NUMBER, SKIP, TEXT } from './scanRows.ts';
+import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { scanText } from './scanText.ts';
-import type { TextReader } from './textCells.ts';
 import type { TextHead } from './textPlan.ts';
+import { nameReader, type TextReader, timeReader } from './textReaders.ts';
 
 /** More names than this are no channels. */
 const MOST_CHANNELS = 4096;
@@ -86,13 +86,20 @@ export async function readLong(
     readers[column] = reader;
   };
   kinds[columns.value.index] = NUMBER;
-  read(columns.name.index, { kind: 'name', codeOf: (text) => names.codeOf(text) });
-  if (columns.unit !== null) read(columns.unit.index, { kind: 'name', codeOf: (text) => units.codeOf(text) });
+  read(
+    columns.name.index,
+    nameReader((text) => names.codeOf(text)),
+  );
+  if (columns.unit !== null)
+    read(
+      columns.unit.index,
+      nameReader((text) => units.codeOf(text)),
+    );
   if (timeColumn !== null) {
-    if (time.kind === 'text' || time.kind === 'dateAndClock') read(timeColumn, { kind: 'time', form: time.form });
+    if (time.kind === 'text' || time.kind === 'dateAndClock') read(timeColumn, timeReader(time.form));
     else kinds[timeColumn] = NUMBER;
   }
-  if (time.kind === 'dateAndClock') read(dateColumn, { kind: 'time', form: time.dateForm });
+  if (time.kind === 'dateAndClock') read(dateColumn, timeReader(time.dateForm));
   const width = kinds.length;
   const scanned = await scanText(input, head, {
     kinds,

@@ -13,10 +13,10 @@ import type { TimePlan } from '../time/timePlan.ts';
 import { planOf, timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
 import type { TableRead } from './readWide.ts';
-import { NUMBER, SKIP, TEXT } from './scanRows.ts';
+import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { scanText } from './scanText.ts';
-import type { TextReader } from './textCells.ts';
 import type { TextColumn, TextHead } from './textPlan.ts';
+import { type TextReader, timeReader } from './textReaders.ts';
 
 interface Group {
   readonly plan: TimePlan;
@@ -36,7 +36,7 @@ export async function readPaired(
   const stores: (ColumnStore | null)[] = head.columns.map(() => null);
   for (const { time, plan, values } of groups) {
     kinds[time.index] = plan.kind === 'text' ? TEXT : NUMBER;
-    if (plan.kind === 'text') readers[time.index] = { kind: 'time', form: plan.form };
+    if (plan.kind === 'text') readers[time.index] = timeReader(plan.form);
     stores[time.index] = new ColumnStore(true);
     for (const { index } of values) {
       kinds[index] = NUMBER;

@@ -11,14 +11,15 @@ import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
 import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
+import { type StoredTimes, TimeStore } from '../time/timeStore.ts';
 import { timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
-import { NUMBER, SKIP, TEXT } from './scanRows.ts';
+import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { type ScanResult, scanText } from './scanText.ts';
 import { sparse } from './sparse.ts';
 import { statusCode } from './statusWords.ts';
-import type { TextReader } from './textCells.ts';
 import type { TextColumn, TextHead } from './textPlan.ts';
+import { statusReader, type TextReader, timeReader } from './textReaders.ts';
 
 /** Channels of a text with their times, before roles. */
 export interface TableRead {
@@ -38,40 +39,48 @@ export async function readWide(
   const { kinds, readers } = columnKinds(head, time, choice);
   const width = kinds.length;
   const timeColumn = timeColumnOf(time);
-  const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : -1;
+  const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : null;
+  const expected = expectedRows(input, head);
+  const times = new TimeStore(time.kind === 'number' ? time.over / time.times : 1, expected);
   const stores = Array.from(kinds, (kind, i) =>
-    kind === SKIP ? null : new ColumnStore(i === timeColumn || i === dateColumn),
+    kind === SKIP || i === timeColumn || i === dateColumn ? null : new ColumnStore(false, expected),
   );
   const scanned = await scanText(input, head, {
     kinds,
     readers,
-    needed: [timeColumn ?? -1, dateColumn].filter((column) => column >= 0),
+    needed: [timeColumn, dateColumn].filter((column) => column !== null),
     take(stage, rows, decimals) {
-      stores.forEach((store, column) => {
-        store?.take(stage, column, width, rows, decimals);
-      });
+      if (timeColumn !== null) {
+        if (dateColumn !== null) addColumn(stage, timeColumn, dateColumn, width, rows);
+        times.take(stage, timeColumn, width, rows);
+      }
+      for (let column = 0; column < width; column++) stores[column]?.take(stage, column, width, rows, decimals);
     },
   });
   if (!scanned.ok) return scanned;
   const scan = scanned.value;
-  const rowOf = (row: number): number => scan.lines.lineOf(row);
-  const times = timeColumn === null ? null : takeTimes(stores, time, timeColumn);
-  const timed = baseOf(times, time, scan.rows, rowOf);
+  const timed = baseOf(times.finish(), time, scan.rows, (row) => scan.lines.lineOf(row));
   const channels: RawChannel[] = [];
   for (const column of head.columns) {
     const store = stores[column.index];
-    if (store == null || column.index === timeColumn || column.index === dateColumn) continue;
-    const { values, decimals } = store.finish();
+    if (store == null) continue;
+    const { values, decimals, range } = store.finish();
     const ordered = timed.order === null ? values : reordered(values, timed.order);
-    channels.push({
-      index: column.index,
-      name: column.name,
-      unit: column.unit,
-      decimals,
-      ...sparse(ordered, timed.base),
-    });
+    const dense = sparse(ordered, timed.base, range.finite);
+    channels.push({ index: column.index, name: column.name, unit: column.unit, decimals, range, ...dense });
   }
   return { ok: true, value: { channels, scan, warnings: timed.warnings, firstS: timed.firstS } };
+}
+
+/** Rows that the rest of the file will have if it goes on as it begins, and a little more; 0 where that is not known. */
+function expectedRows({ bytesTotal }: LayoutInput, { dataByte, rowBytes }: TextHead): number {
+  if (bytesTotal === null || rowBytes <= 0) return 0;
+  return Math.ceil(((bytesTotal - dataByte) / rowBytes) * 1.03) + 16;
+}
+
+/** Adds the start of the day to its clock time. */
+function addColumn(stage: Float64Array, to: number, from: number, width: number, rows: number): void {
+  for (let at = 0; at < rows * width; at += width) stage[at + to] = (stage[at + to] ?? 0) + (stage[at + from] ?? 0);
 }
 
 /** How each column is read. Texts that are no status, spare times and unnamed empty columns are skipped. */
@@ -88,14 +97,14 @@ export function columnKinds(
     const { index } = column;
     if (index === timeColumn && time.kind !== 'number' && time.kind !== 'rate') {
       kinds[index] = TEXT;
-      readers[index] = { kind: 'time', form: time.form };
+      readers[index] = timeReader(time.form);
     } else if (time.kind === 'dateAndClock' && index === time.dateColumn) {
       kinds[index] = TEXT;
-      readers[index] = { kind: 'time', form: time.dateForm };
+      readers[index] = timeReader(time.dateForm);
     } else if (index !== timeColumn) {
       const wanted = choice?.columns.some((one) => one.index === index && one.role !== 'ignore' && one.role !== 'time');
       kinds[index] = spare.has(index) && wanted !== true ? SKIP : valueKind(column);
-      if (kinds[index] === TEXT) readers[index] = { kind: 'status' };
+      if (kinds[index] === TEXT) readers[index] = statusReader(head.found.dialect.decimal);
     }
   }
   return { kinds, readers };
@@ -108,22 +117,6 @@ function valueKind({ sample, heading }: TextColumn): number {
   return known * 2 >= sample.filled ? TEXT : SKIP;
 }
 
-/** Times as seconds in the order of the file. */
-function takeTimes(stores: readonly (ColumnStore | null)[], time: TimePlan, timeColumn: number): Float64Array {
-  const raw = wide(stores[timeColumn]);
-  secondsOfTimes(raw, time);
-  if (time.kind === 'dateAndClock') {
-    const days = wide(stores[time.dateColumn]);
-    for (let i = 0; i < raw.length; i++) raw[i] = (raw[i] ?? 0) + (days[i] ?? 0);
-  }
-  return raw;
-}
-
-function wide(store: ColumnStore | null | undefined): Float64Array {
-  const values = store?.finish().values ?? new Float64Array(0);
-  return values instanceof Float64Array ? values : Float64Array.from(values);
-}
-
 interface Timed {
   readonly base: TimeBase;
   readonly order: Uint32Array | null;
@@ -131,17 +124,18 @@ interface Timed {
   readonly firstS: number;
 }
 
-function baseOf(times: Float64Array | null, time: TimePlan, rows: number, rowOf: (row: number) => number): Timed {
-  if (times === null || time.kind === 'rate') {
-    const rateHz = time.kind === 'rate' ? time.rateHz : 1;
-    return {
-      base: { kind: 'regular', startS: 0, stepS: 1 / rateHz, length: rows },
-      order: null,
-      warnings: [],
-      firstS: Number.NaN,
-    };
+function baseOf(stored: StoredTimes, time: TimePlan, rows: number, rowOf: (row: number) => number): Timed {
+  if (time.kind === 'rate') {
+    return { base: regularBase(1 / time.rateHz, rows), order: null, warnings: [], firstS: Number.NaN };
   }
-  const mended = mendTimes(times, passesMidnight(time), rowOf);
+  const [times, over] = time.kind === 'number' ? [time.times, time.over] : [1, 1];
+  if (stored.kind === 'regular') {
+    const base = regularBase((stored.step * times) / over, stored.length);
+    return { base, order: null, warnings: [], firstS: (stored.start * times) / over };
+  }
+  const seconds = stored.times;
+  secondsOfTimes(seconds, time);
+  const mended = mendTimes(seconds, passesMidnight(time), rowOf);
   const spread = spreadEqualTimes(mended.timesS, rowOf);
   const firstS = mended.timesS[0] ?? 0;
   return {
@@ -150,6 +144,10 @@ function baseOf(times: Float64Array | null, time: TimePlan, rows: number, rowOf:
     warnings: spread === null ? mended.warnings : [...mended.warnings, spread],
     firstS,
   };
+}
+
+function regularBase(stepS: number, length: number): TimeBase {
+  return { kind: 'regular', startS: 0, stepS, length };
 }
 
 function reordered(values: Float32Array | Float64Array, order: Uint32Array): Float32Array | Float64Array {

@@ -5,8 +5,9 @@ import { RowFeeder } from './feedRows.ts';
 import type { LineMap } from './lineMap.ts';
 import { RowScanner } from './scanRows.ts';
 import { add, TextTally } from './tally.ts';
-import { TextCells, type TextReader } from './textCells.ts';
+import { TextCells } from './textCells.ts';
 import type { TextHead } from './textPlan.ts';
+import type { TextReader } from './textReaders.ts';
 
 /** How the rows of a text are to be read, and who takes them. */
 export interface ScanSetup {

@@ -10,9 +10,8 @@ const SPARSE_SHARE = 0.2;
 export function sparse(
   values: Float32Array | Float64Array,
   time: TimeBase,
+  finite: number,
 ): { readonly values: Float32Array | Float64Array; readonly time: TimeBase } {
-  let finite = 0;
-  for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i] ?? Number.NaN)) finite++;
   if (finite === 0 || values.length - finite <= values.length * SPARSE_SHARE) return { values, time };
   const kept = values instanceof Float32Array ? new Float32Array(finite) : new Float64Array(finite);
   const timesS = new Float64Array(finite);

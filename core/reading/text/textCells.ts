@@ -1,20 +1,13 @@
 import Papa from 'papaparse';
-import type { TimeForm } from '../timeForms/timeForm.ts';
 import { splitValueUnit } from './cellKind.ts';
 import { decodeText } from './decodeText.ts';
 import type { Dialect } from './dialect.ts';
 import type { Encoding } from './encoding.ts';
 import { isMissingWord } from './missingWords.ts';
 import { decimalsOf, parseNumber } from './parseNumber.ts';
-import { type DifficultRow, NUMBER, type OddCells, SKIP } from './scanRows.ts';
-import { statusCode } from './statusWords.ts';
+import { type DifficultRow, NUMBER, type OddCells, SKIP } from './scanPlan.ts';
 import { add, type TextTally } from './tally.ts';
-
-/** How the cells of a TEXT column become numbers. */
-export type TextReader =
-  | { readonly kind: 'time'; readonly form: TimeForm }
-  | { readonly kind: 'status' }
-  | { readonly kind: 'name'; codeOf(text: string): number };
+import type { TextReader } from './textReaders.ts';
 
 /** What the slow path needs to know. */
 export interface CellPlan {
@@ -46,8 +39,14 @@ export class TextCells implements OddCells {
     return this.numberIn(column, unquoted(decodeText(bytes, start, end, this.plan.encoding)), line);
   }
 
+  quick(column: number, bytes: Uint8Array, start: number, end: number): number {
+    return this.plan.readers[column]?.quick(bytes, start, end) ?? Number.NaN;
+  }
+
   text(column: number, bytes: Uint8Array, start: number, end: number, line: number): number {
-    return this.textIn(column, unquoted(decodeText(bytes, start, end, this.plan.encoding)), line);
+    const value = this.textIn(column, unquoted(decodeText(bytes, start, end, this.plan.encoding)), line);
+    this.plan.readers[column]?.learn(bytes, start, end, value);
+    return value;
   }
 
   keeps(
@@ -124,8 +123,7 @@ export class TextCells implements OddCells {
     const reader = this.plan.readers[column] ?? null;
     const text = cell.trim();
     if (reader === null || text === '') return Number.NaN;
-    if (reader.kind === 'name') return reader.codeOf(text);
-    const value = reader.kind === 'time' ? reader.form.parse(text) : statusOf(text, this.plan.dialect.decimal);
+    const value = reader.read(text);
     if (Number.isNaN(value)) this.noValue(column, line, text, isMissingWord(text));
     return value;
   }
@@ -158,11 +156,6 @@ export class TextCells implements OddCells {
     const own = new Set(this.plan.headings);
     return cells.filter((cell) => cell !== '' && own.has(cell)).length * 2 > cells.length;
   }
-}
-
-function statusOf(text: string, decimal: '.' | ','): number {
-  const number = parseNumber(text, decimal);
-  return Number.isNaN(number) ? statusCode(text) : number;
 }
 
 function unquoted(text: string): string {

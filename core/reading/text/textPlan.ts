@@ -33,6 +33,8 @@ export interface TextHead {
   /** Byte at which the rows of data begin, and its line number, from 1. */
   readonly dataByte: number;
   readonly dataLine: number;
+  /** Bytes of a row, on average over the head. */
+  readonly rowBytes: number;
   /** Lines end in CR alone. */
   readonly onlyCr: boolean;
   readonly mixedLineEnds: boolean;

@@ -1,3 +1,4 @@
+import { clockBytes } from './clockBytes.ts';
 import { secondsOf } from './clockParts.ts';
 import type { TimeForm } from './timeForm.ts';
 
@@ -31,4 +32,5 @@ export const clockOfDay: TimeForm = {
     if (hours > 24 || minutes > 59 || seconds > 60) return Number.NaN;
     return secondsOf(hours, minutes, seconds, match[4] ?? '');
   },
+  quick: (bytes, start, end) => clockBytes(bytes, start, end, 0),
 };

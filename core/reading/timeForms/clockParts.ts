@@ -12,7 +12,7 @@ export function secondsOf(hours: number, minutes: number, seconds: number, fract
 
 /** Days since 1970-01-01 of a day of the Gregorian calendar, or NaN where there is no such day. */
 export function dayNumber(year: number, month: number, day: number): number {
-  if (month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return Number.NaN;
+  if (!(month >= 1 && month <= 12) || !(day >= 1 && day <= daysInMonth(year, month))) return Number.NaN;
   // Years that begin in March put the leap day last; 400 years repeat.
   const shifted = month <= 2 ? year - 1 : year;
   const era = Math.floor(shifted / 400);

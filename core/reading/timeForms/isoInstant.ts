@@ -1,3 +1,4 @@
+import { clockBytes, twoDigits } from './clockBytes.ts';
 import { dayNumber, secondsOf } from './clockParts.ts';
 import type { TimeForm } from './timeForm.ts';
 
@@ -30,6 +31,14 @@ export const isoInstant: TimeForm = {
     if (hours > 24 || minutes > 59 || seconds > 60) return Number.NaN;
     const offset = offsetSeconds(match[8]);
     return secondsOf(days * 24 + hours, minutes, seconds - offset, match[7] ?? '');
+  },
+  quick(bytes, start, end) {
+    const year = twoDigits(bytes, start) * 100 + twoDigits(bytes, start + 2);
+    const between = bytes[start + 10];
+    if (bytes[start + 4] !== 45 || bytes[start + 7] !== 45 || (between !== 32 && between !== 84)) return Number.NaN;
+    const zulu = bytes[end - 1] === 90 ? 1 : 0;
+    const days = dayNumber(year, twoDigits(bytes, start + 5), twoDigits(bytes, start + 8));
+    return clockBytes(bytes, start + 11, end - zulu, days);
   },
   zone(text) {
     const match = /(?:[Zz]|[+-]\d{2}(?::?\d{2})?)$/.exec(text.trim().slice(10));
