@@ -1,18 +1,25 @@
+import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import { deadGain } from '../measures/deadGain.ts';
+import { fitOf } from '../measures/fitOf.ts';
 import type { MeasureValue, WindowData } from '../measures/measure.ts';
+import type { CaptureFit, ConverterFit } from '../model/fit.ts';
+import { combineFits } from '../model/fitCapture.ts';
 import { median } from '../statistics/quantile.ts';
 import type { Seconds, Share } from '../units/quantities.ts';
-import type { WindowKind } from '../windows/window.ts';
+import type { Stretch, WindowKind } from '../windows/window.ts';
 
 /** What one window brings to the finding. */
-export interface WindowEvidence {
+export interface WindowEvidence extends Stretch {
+  readonly capture: Capture;
   readonly kind: WindowKind;
   readonly lengthS: Seconds;
   readonly measures: ReadonlyMap<string, MeasureValue>;
   /** Share of the front swing that would come through with no converter. */
   readonly deadGain: Share;
   readonly wideband: boolean;
+  /** The model fitted to this window, or null where that was not possible. */
+  readonly fit: ConverterFit | null;
 }
 
 /** What reasons are drawn from: one window, or all windows of one converter taken together, so that each kind counts once. */
@@ -27,6 +34,8 @@ export interface Evidence {
   middle(id: string): number | null;
   /** Whether the front sensor is a wideband one. */
   readonly wideband: boolean;
+  /** The model fitted to the longest steady windows and to fuel cuts together; null where nothing could be fitted. */
+  fit(): CaptureFit | null;
 }
 
 /** Windows in which the fuel control swings about lambda 1 while nothing else happens. */
@@ -34,12 +43,17 @@ const STEADY: readonly WindowKind[] = ['hold', 'cruise', 'mixed'];
 
 /** Evidence of one window. */
 export function evidenceOf(data: WindowData, measures: ReadonlyMap<string, MeasureValue>): WindowEvidence {
+  const { capture, window } = data;
   return {
-    kind: data.window.kind,
-    lengthS: data.window.endS - data.window.startS,
+    capture,
+    startS: window.startS,
+    endS: window.endS,
+    kind: window.kind,
+    lengthS: window.endS - window.startS,
     measures,
     deadGain: deadGain(data),
     wideband: data.upstream?.channel.role === 'upstreamLambda',
+    fit: window.kind === 'idle' ? null : fitOf(data).fit,
   };
 }
 
@@ -77,5 +91,33 @@ export function pool(windows: readonly WindowEvidence[], bank: Bank, troubleCode
       const values = windows.flatMap((window) => measure(window, id) ?? []);
       return values.length > 0 ? median(values) : null;
     },
+    fit: () => fitTogether(windows),
   };
+}
+
+/** More windows of either sort add little, as they miss in the same way. */
+const MOST_STEADY = 3;
+const MOST_CUTS = 4;
+
+/** The longest steady windows and fuel cuts, fitted as one: they share the rear sensor. No cut counts twice. */
+function fitTogether(windows: readonly WindowEvidence[]): CaptureFit | null {
+  const fitted = windows.filter(({ fit }) => fit !== null).sort((a, b) => b.lengthS - a.lengthS || a.startS - b.startS);
+  const steadyOnes = fitted.filter(({ kind }) => STEADY.includes(kind)).slice(0, MOST_STEADY);
+  const cuts: WindowEvidence[] = [];
+  for (const window of fitted) {
+    if (STEADY.includes(window.kind) || cuts.length === MOST_CUTS) continue;
+    if (cuts.every((cut) => cut.capture !== window.capture || apart(cut, window))) cuts.push(window);
+  }
+  const chosen = [...steadyOnes, ...cuts];
+  const first = chosen[0];
+  return first
+    ? combineFits(
+        first.capture,
+        chosen.flatMap(({ fit }) => fit ?? []),
+      )
+    : null;
+}
+
+function apart(a: Stretch, b: Stretch): boolean {
+  return a.endS <= b.startS || b.endS <= a.startS;
 }

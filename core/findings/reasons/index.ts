@@ -3,12 +3,14 @@ import { catalystCode } from './catalystCode.ts';
 import { fastSwing } from './fastSwing.ts';
 import { fill } from './fill.ts';
 import { followsWaves } from './followsWaves.ts';
+import { model } from './model.ts';
 import { rearSwing } from './rearSwing.ts';
 import type { ReasonRule } from './reasonRule.ts';
 import { recovery } from './recovery.ts';
 
 /** Every reason the additive model knows; temperatures join where a bank is judged. */
 export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => rule.id, [
+  model,
   fastSwing,
   followsWaves,
   rearSwing,
