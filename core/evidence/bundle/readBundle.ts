@@ -5,7 +5,6 @@ import type { Outcome, Problem } from '../../reading/problem.ts';
 import { canonicalJson } from '../../record/canonical.ts';
 import { parseGuardedJson } from '../../record/guardedJson.ts';
 import { type ReadRecord, readRecord } from '../../record/readRecord.ts';
-import { CORE_VERSION } from '../../version.ts';
 import { showControlsOnOneLine } from '../words/showControls.ts';
 import {
   listedFiles,
@@ -39,12 +38,13 @@ const MANIFEST_LIMITS = { characters: 4 * 1024 * 1024, depth: 8 };
 
 /**
  * Opens a bundle. Refused where it is no bundle, where a file is not the one that the manifest was made for, is missing
- * or is not listed; each such file is named. Never throws for any bytes. `where` is the bundle's name for people.
+ * or is not listed; each such file is named. Never throws for any bytes. `where` is the bundle's name for people,
+ * `coreVersion` that of the core here.
  */
 export async function readBundle(
   bytes: Uint8Array,
   where: string,
-  sha256: Sha256,
+  { sha256, coreVersion }: { readonly sha256: Sha256; readonly coreVersion: string },
   limits: UnpackLimits = BUNDLE_LIMITS,
 ): Promise<Outcome<OpenedBundle>> {
   const unpacked = unpackBundle(bytes, limits);
@@ -68,7 +68,7 @@ export async function readBundle(
         name,
         bytes: files.get(path) ?? EMPTY,
       })),
-      otherCore: manifest.coreVersion === CORE_VERSION ? null : manifest.coreVersion,
+      otherCore: manifest.coreVersion === coreVersion ? null : manifest.coreVersion,
     },
   };
 }

@@ -99,6 +99,7 @@ function cut(words: string, letters: number): string {
   return all.length <= letters ? words : `${all.slice(0, Math.max(1, letters - 1)).join('')}…`;
 }
 
+/** To a tenth of a pixel, which is as fine as print gets. */
 export function tenth(px: number): number {
   return Math.round(px * 10) / 10;
 }

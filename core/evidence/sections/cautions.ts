@@ -1,6 +1,6 @@
 import type { SectionMaker } from './section.ts';
 
-/** The cautions of the work this sheet leads to. Common practice, no source. */
+/** In the order in which they hurt. Common practice, no source. */
 export const CAUTIONS: readonly string[] = [
   'Exhaust parts are hot enough to burn through gloves: several hundred degrees on the shell, and more after misfire.',
   'Carbon monoxide kills unseen. Run an engine only where its exhaust is led outside.',
@@ -11,6 +11,7 @@ export const CAUTIONS: readonly string[] = [
   'To remove, empty or bypass a converter, or to feign its sensor, is unlawful in many places. Local law decides which part may be fitted, and by whom.',
 ];
 
+/** The cautions of the work this sheet leads to. */
 export const cautions: SectionMaker = {
   id: 'cautions',
   build: () => ({ id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', items: CAUTIONS }] }),

@@ -46,6 +46,7 @@ export function yearCell(year: number | null): Cell {
   return year === null ? NOT_RECORDED : { kind: 'number', value: year, shown: String(year), unit: null };
 }
 
+/** A mileage in the unit it was read in. */
 export function mileageCell(mileage: { value: number; unit: 'km' | 'mi' } | null, sign: DecimalSign): Cell {
   return mileage === null ? NOT_RECORDED : numberCell(mileage.value, 0, mileage.unit, sign);
 }

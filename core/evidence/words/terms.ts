@@ -58,6 +58,7 @@ export function metWords(met: boolean | null): string {
   return met ? '✓ met' : '✗ not met';
 }
 
+/** "bank 1", or "whole engine". */
 export function bankWords(bank: Bank): string {
   return bank === null ? 'whole engine' : `bank${KEPT_SPACE}${bank}`;
 }

@@ -14,6 +14,7 @@ import { vehicleRecord } from '../../../../property/recordArbitraries.ts';
 import { keptRecord } from '../../../../support/keptRecord.ts';
 
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+const here = { sha256, coreVersion: CORE_VERSION };
 const noise = (length: number, seed: string) =>
   Uint8Array.from(
     { length },
@@ -45,13 +46,13 @@ function repacked(changed: Readonly<Record<string, Uint8Array | null>>): Uint8Ar
 }
 
 async function refusalOf(bytes: Uint8Array): Promise<string | null> {
-  const read = await readBundle(bytes, 'van.zip', sha256);
+  const read = await readBundle(bytes, 'van.zip', here);
   return read.ok ? null : read.problem.what;
 }
 
 describe('a bundle', () => {
   test('comes back as it was made', async () => {
-    const read = await readBundle(written.bytes, 'van.zip', sha256);
+    const read = await readBundle(written.bytes, 'van.zip', here);
     if (!read.ok) throw new Error(read.problem.what);
     expect(read.value.record.record).toEqual(contents.record);
     expect(read.value.sheet).toBe(contents.sheet);
@@ -64,7 +65,7 @@ describe('a bundle', () => {
     await fc.assert(
       fc.asyncProperty(vehicleRecord, async (record) => {
         const { bytes } = await writeBundle({ ...contents, record, captures: [] }, sha256);
-        const read = await readBundle(bytes, 'x', sha256);
+        const read = await readBundle(bytes, 'x', here);
         expect(read.ok && canonicalJson(read.value.record.record)).toBe(canonicalJson(record));
       }),
       { numRuns: 300 },
@@ -91,7 +92,7 @@ describe('a bundle', () => {
 
   test('another version of the core is told', async () => {
     const { bytes } = await writeBundle({ ...contents, coreVersion: '0.0.9' }, sha256);
-    const read = await readBundle(bytes, 'x', sha256);
+    const read = await readBundle(bytes, 'x', here);
     expect(read.ok && read.value.otherCore).toBe('0.0.9');
   });
 
@@ -100,7 +101,7 @@ describe('a bundle', () => {
     const read = await readBundle(
       repacked({ 'manifest.json': new TextEncoder().encode(canonicalJson(stamped)) }),
       'x',
-      sha256,
+      here,
     );
     expect(read.ok && read.value.manifestSha256).toBe(written.manifestSha256);
   });
@@ -161,7 +162,7 @@ describe('T-EV-2: any change is found, and the file is named', () => {
         const read = await readBundle(
           written.bytes.map((byte, i) => (i === at ? byte ^ by : byte)),
           'x',
-          sha256,
+          here,
         );
         if (!read.ok) return;
         expect(read.value.record.record).toEqual(contents.record);
@@ -254,7 +255,7 @@ describe('T-OPEN-3 and T-OPEN-4: archives that mean harm', () => {
     await fc.assert(
       fc.asyncProperty(fc.uint8Array({ maxLength: 300 }), async (tail) => {
         const zip = new Uint8Array([0x50, 0x4b, 3, 4, ...tail]);
-        expect(typeof (await readBundle(zip, 'x', sha256)).ok).toBe('boolean');
+        expect(typeof (await readBundle(zip, 'x', here)).ok).toBe('boolean');
       }),
       { numRuns: 1000 },
     );
