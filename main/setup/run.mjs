@@ -28,6 +28,7 @@ export async function runTypeScript(file, given, { nodeFlags = [], under } = {})
       doNext: 'give the path of a TypeScript file, counted from the root of the repository',
     });
   }
+  // As deep below the root as main/setup, so that what is bundled from there finds the root too.
   const short = createHash('sha256').update(entry).digest('hex').slice(0, 8);
   const bundle = join(CACHE, 'run', `${basename(file).replace(/\.tsx?$/, '')}-${short}.mjs`);
   const esbuild = await import('esbuild');

@@ -98,6 +98,7 @@ export const LAYERS: readonly Layer[] = [
     folder: 'core/evidence',
     purpose: 'the record and its scores to the sheet that is handed over, and its formats',
     may: [
+      'core/version.ts',
       ...JUDGING,
       'core/conditions',
       'core/thermal',
@@ -126,6 +127,11 @@ export const LAYERS: readonly Layer[] = [
     purpose: 'invented engines, converters, sensors and instruments, and the sample drives made with them',
     may: [...GROUND, 'core/model', 'core/diagnostics'],
     types: ['core/record'],
+  },
+  {
+    folder: 'core/simulation/evaluation',
+    purpose: 'scores a simulated population and counts what was right',
+    may: ['core/*', ...BELOW_SCORING, 'core/simulation'],
   },
   {
     folder: 'core/service',
