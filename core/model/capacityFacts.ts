@@ -29,6 +29,7 @@ const SWING_UNKNOWN = { lambda: 0.22, trims: 0.26, usual: 0.4 } as const;
 /** Where a window's swing and air stand. */
 export type SwingAndAir = Pick<CapacitySaid, 'airGS' | 'airRecorded' | 'swing' | 'swingFrom'>;
 
+/** What a profile of one window, or of several together, says of the converter behind that bank of the capture. */
 export function capacityFacts(capture: Capture, of: SwingAndAir, profile: CapacityProfile): CapacityFacts {
   const { capacityG: bestG, interval } = estimateFrom(profile, SWING_UNKNOWN[of.swingFrom]);
   const scale = REFERENCE_LITRES / bankSize(capture).litres;

@@ -6,6 +6,7 @@ export interface DelayLine {
   step(value: number, delaySteps: number): number;
 }
 
+/** A delay of up to `capacity` - 1 steps; before anything was put in it gives `first`. */
 export function createDelayLine(capacity: number, first: number): DelayLine {
   const ring = new Float64Array(capacity).fill(first);
   let head = 0;

@@ -41,6 +41,7 @@ export interface ControlState {
 const SWITCH_V = 0.45;
 const SWITCH_BAND_V = 0.02;
 
+/** A control at its start, with the long-term trim it has learned before, per cent. */
 export function createControlState(longTrim: Percent): ControlState {
   return { shortTrim: 0, longTrim, rich: -1, ramped: 0, rearAsk: 0, rearLearned: 0, meanShort: 0 };
 }

@@ -27,38 +27,46 @@ export const LOAD: Signal = engineSignal('load', SHARE_STEP, 0.2, (drive) => dri
 export const SPEED: Signal = engineSignal('speed', 1, 0.05, (drive) => drive.speed);
 export const THROTTLE: Signal = engineSignal('throttle', SHARE_STEP, 0.1, (drive) => drive.throttle);
 
+/** Voltage of a switching front sensor, or of whatever is plugged into its harness. */
 export function frontVolts(bank: 1 | 2): Signal {
   return bankSignal('upstreamO2', bank, 1, VOLT_STEP, null, (truth, { exchanged }) =>
     exchanged === 'frontRear' ? truth.rearV : truth.frontV,
   );
 }
 
+/** Lambda of a wideband front sensor. */
 export function frontLambda(bank: 1 | 2): Signal {
   return bankSignal('upstreamLambda', bank, 1, 2 / 65536, 0.0008, (truth) => truth.frontLambda);
 }
 
+/** Voltage of the rear sensor, or of whatever is plugged into its harness. */
 export function rearVolts(bank: 1 | 2): Signal {
   return bankSignal('downstreamO2', bank, 2, VOLT_STEP, null, (truth, { exchanged }) =>
     exchanged === 'frontRear' ? truth.frontV : truth.rearV,
   );
 }
 
+/** Voltage of a third sensor behind a second brick. */
 export function thirdVolts(bank: 1 | 2): Signal {
   return bankSignal('downstreamO2', bank, 3, VOLT_STEP, null, (truth) => truth.thirdV);
 }
 
+/** Short-term fuel trim. */
 export function shortTrim(bank: 1 | 2): Signal {
   return bankSignal('stft', bank, null, TRIM_STEP, 0, (truth) => truth.shortTrim);
 }
 
+/** Long-term fuel trim. */
 export function longTrim(bank: 1 | 2): Signal {
   return bankSignal('ltft', bank, null, TRIM_STEP, 0, (truth) => truth.longTrim);
 }
 
+/** Fuel system status as a code of J1979 PID 03. */
 export function fuelStatus(bank: 1 | 2): Signal {
   return bankSignal('fuelStatus', bank, null, 1, 0, (truth) => truth.fuelStatus);
 }
 
+/** Temperature of the first brick, as a computer models it. */
 export function brickTemperature(bank: 1 | 2): Signal {
   return bankSignal('catalystTemp', bank, null, 0.1, 0.2, (truth) => truth.brickC);
 }

@@ -2,14 +2,15 @@ import type { Capture } from '../../capture/capture.ts';
 import type { Grams, Hertz, Seconds } from '../../units/quantities.ts';
 import { asCapture } from '../asCapture.ts';
 import { lightOff } from '../converter.ts';
-import { createRandom, type Random } from '../random.ts';
+import { createRandom } from '../random.ts';
 import { type SimulatedDrive, simulateDrive } from '../simulate.ts';
-import type { BankParameters, VehicleParameters } from '../vehicle.ts';
-import { CLASSES, type ConverterClass, REFERENCE_LITRES } from './classes.ts';
+import { buildVehicle } from './buildVehicle.ts';
+import { type ConverterClass, REFERENCE_LITRES } from './classes.ts';
+import { drawCodes } from './drawCodes.ts';
 import { type DrawnDrive, type DriveKind, drawDrive } from './drawDrive.ts';
 import { drawInstrument, type InstrumentTier } from './drawInstrument.ts';
-import { drawVehicle } from './drawVehicle.ts';
-import { exchangedOf, FAULTS, type MisleadingFault } from './faults.ts';
+import type { MisleadingFault } from './faults/misleadingFault.ts';
+import { planCase } from './planCase.ts';
 import type { DrawMode } from './ranges.ts';
 
 /** Which part of the population: what calibrates never tests. */
@@ -54,40 +55,6 @@ const MODE_SEED: Readonly<Record<DrawMode, number>> = { inside: 0, outside: 1, f
 export const SPLIT_SIZE = 3200;
 
 /**
- * Strata, walked with steps that share no factor, so that every run of a few hundred cases holds all combinations in
- * their proportions: class (weights 5 5 3 7 of 20), a misleading fault in 2 of 5, instrument tier.
- */
-const CLASS_WEIGHTS: Readonly<Record<ConverterClass, number>> = { fresh: 5, aged: 5, gray: 3, failed: 7 };
-const CLASS_ROUND: readonly ConverterClass[] = CLASSES.flatMap((kind) =>
-  Array.from({ length: CLASS_WEIGHTS[kind] }, () => kind),
-);
-const TIER_ROUND: readonly InstrumentTier[] = [
-  'medium',
-  'slow',
-  'fast',
-  'medium',
-  'slow',
-  'medium',
-  'analogue',
-  'slow',
-  'medium',
-  'fast',
-  'slow',
-  'medium',
-  'crawling',
-  'slow',
-  'medium',
-  'fast',
-  'medium',
-  'slow',
-  'medium',
-  'fast',
-  'slow',
-  'medium',
-  'medium',
-];
-
-/**
  * Case `index` of a split: the same for ever. Any index from 0 works; the splits never share a seed.
  * @param mode how the car's parameters lie to the ranges of ranges.ts
  */
@@ -117,58 +84,6 @@ export function drawCase(index: number, split: Split, mode: DrawMode = 'inside')
   return { truth, capture: asCapture(recording, `case-${index}`), troubleCodes: drawCodes(plan, random.fork(8)) };
 }
 
-interface CasePlan {
-  readonly bank: 1 | 2;
-  readonly kind: ConverterClass;
-  readonly fault: MisleadingFault | null;
-  readonly drive: DriveKind;
-  readonly tier: InstrumentTier;
-  readonly wideband: boolean;
-  readonly twoBanks: boolean;
-}
-
-function planCase(index: number, random: Random): CasePlan {
-  const kind = CLASS_ROUND[(index * 7) % CLASS_ROUND.length] ?? 'failed';
-  const tier = TIER_ROUND[(index * 5) % TIER_ROUND.length] ?? 'medium';
-  const faulty = (index * 3) % 5 < 2;
-  const fault = faulty ? (FAULTS[(index * 11 + Math.floor(index / 15)) % FAULTS.length] ?? null) : null;
-  const twoBanks = fault?.needs === 'twoBanks' || random.chance(0.15);
-  const wideband =
-    fault?.needs !== 'switching' && fault?.needs !== 'twoBanks' && tier !== 'analogue' && random.chance(0.22);
-  return {
-    bank: twoBanks && random.chance(0.5) ? 2 : 1,
-    kind,
-    fault,
-    drive: driveFor(fault, random),
-    tier,
-    wideband,
-    twoBanks,
-  };
-}
-
-function driveFor(fault: MisleadingFault | null, random: Random): DriveKind {
-  if (fault?.id === 'coldConverter') return 'coldHold';
-  if (fault?.id === 'idleOnly') return 'idleOnly';
-  const draw = random.next();
-  return draw < 0.6 ? 'bayTest' : draw < 0.75 ? 'bareHold' : 'road';
-}
-
-function buildVehicle(plan: CasePlan, random: Random, mode: DrawMode): VehicleParameters {
-  const other = random.pick(CLASSES);
-  const classes = plan.twoBanks ? (plan.bank === 1 ? [plan.kind, other] : [other, plan.kind]) : [plan.kind];
-  const vehicle = drawVehicle({ wideband: plan.wideband, twoBanks: plan.twoBanks, classes }, random, mode);
-  const faults = random.fork(9);
-  const bankAt = plan.bank - 1;
-  const put = (bank: BankParameters, k: number) => (k === bankAt && plan.fault ? plan.fault.apply(bank, faults) : bank);
-  const second = random.chance(0.08);
-  const banks = vehicle.banks
-    .map(put)
-    .map((bank) =>
-      second ? { ...bank, secondBrick: { ...bank.converter, capacityG: bank.converter.capacityG } } : bank,
-    );
-  return { ...vehicle, banks, exchanged: exchangedOf(plan.fault?.id ?? null) };
-}
-
 /** Capacity that worked at the temperature of the judged stretch: what a measurement there can find. */
 function judgedCapacity(drive: SimulatedDrive, bank: 1 | 2, { judged }: DrawnDrive): Grams {
   const truth = drive.banks[bank - 1];
@@ -177,29 +92,4 @@ function judgedCapacity(drive: SimulatedDrive, bank: 1 | 2, { judged }: DrawnDri
   const middleS = judged ? (judged.startS + judged.endS) / 2 : drive.length * drive.stepS * 0.5;
   const brickC = truth.brickC[Math.min(drive.length - 1, Math.round(middleS / drive.stepS))] ?? 0;
   return converter.capacityG * lightOff(converter, brickC);
-}
-
-/** Codes as people bring them: P0420 or P0430 with most cars, whatever is true; the fault's own in a third of cases. */
-function drawCodes(plan: CasePlan, random: Random): string[] {
-  const codes: string[] = [];
-  if (random.chance(0.7)) codes.push(plan.bank === 2 ? 'P0430' : 'P0420');
-  const own = plan.fault?.codes ?? [];
-  const misfire = plan.fault?.id === 'misfire';
-  if (own.length > 0 && random.chance(misfire ? 0.7 : 0.33)) codes.push(bankCode(random.pick(own), plan.bank));
-  return codes;
-}
-
-/** The same fault on bank 2 has its own number (SAE J2012, check 1.52). */
-const SECOND_BANK: Readonly<Record<string, string>> = {
-  P0131: 'P0151',
-  P0133: 'P0153',
-  P0137: 'P0157',
-  P0139: 'P0159',
-  P0140: 'P0160',
-  P0171: 'P0174',
-  P0172: 'P0175',
-};
-
-function bankCode(code: string, bank: 1 | 2): string {
-  return bank === 2 ? (SECOND_BANK[code] ?? code) : code;
 }

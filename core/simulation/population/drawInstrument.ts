@@ -35,6 +35,7 @@ export interface Instrument {
   record(drive: SimulatedDrive, random: Random): Recording;
 }
 
+/** An instrument of a tier, with its own rate, jitter, choice of channels and habits. */
 export function drawInstrument(tier: InstrumentTier, wideband: boolean, banks: number, random: Random): Instrument {
   const choice = random.next();
   const signals = (drive: SimulatedDrive) => chooseSignals(drive, wideband, banks, tier === 'analogue' ? 0 : choice);

@@ -51,10 +51,12 @@ function vanText(vehicle: VehicleParameters, startCoolantC: number, seed: number
   return writeText(logDrive(drive, signals, options, random.fork(2)), LAYOUT);
 }
 
+/** Van 14 before the repair. */
 export function vanBeforeText(): string {
   return vanText(VAN_14_BEFORE, 71, 1401);
 }
 
+/** The same test after it. */
 export function vanAfterText(): string {
   return vanText(VAN_14_AFTER, 69, 1402);
 }
