@@ -18,7 +18,7 @@ export async function changeColumns(
   const capture = recordOf(record.getState())?.captures[captureId];
   if (held === undefined || capture === undefined) return null;
   const { name, bytes, sample } = capture;
-  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, choice);
+  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, { choice });
   if (!outcome.ok) return outcome.problem;
   const { durationS, rows } = outcome.value.summary;
   const offered = holdCapture(program, captureId, { ...outcome.value, question: null });

@@ -47,7 +47,7 @@ export async function reopenCaptures(program: Program): Promise<void> {
 
 async function openFound(program: Program, capture: CaptureRef, picked: Picked): Promise<void> {
   const vehicle = recordOf(program.record.getState())?.id;
-  const outcome = await readPicked(program, picked, capture.columnChoice);
+  const outcome = await readPicked(program, picked, { choice: capture.columnChoice });
   if (recordOf(program.record.getState())?.id !== vehicle) return;
   if (!outcome.ok) {
     if (outcome.problem.id !== 'cancelled') program.notices.getState().tell('locate', outcome.problem);

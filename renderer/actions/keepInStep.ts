@@ -48,6 +48,6 @@ async function reread(program: Program, captureId: string): Promise<void> {
   const capture = recordOf(program.record.getState())?.captures[captureId];
   if (held === undefined || capture === undefined) return;
   const { name, bytes, sample, columnChoice } = capture;
-  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, columnChoice);
+  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, { choice: columnChoice });
   if (outcome.ok) await holdCapture(program, captureId, { ...outcome.value, choice: columnChoice });
 }

@@ -42,7 +42,7 @@ export async function openPicked(program: Program, picks: readonly Picked[], int
   let where = into;
   for (const picked of picks) {
     program.notices.getState().clear('open');
-    const outcome = await readPicked(program, picked);
+    const outcome = await readPicked(program, picked, 'recalled');
     if (!outcome.ok) {
       if (outcome.problem.id === 'cancelled') program.notices.getState().say(`Opening ${picked.name} was cancelled.`);
       else tell(program, outcome.problem);

@@ -13,15 +13,16 @@ export interface ReadFile {
   readonly choice: ColumnChoice | null;
 }
 
-/**
- * Reads a picked file in the core's process, with progress on the page and a cancel that leaves everything as it was.
- * Where columns are not certain and a choice for the same header is remembered, the file is read again with it.
- */
-export async function readPicked(
-  program: Program,
-  picked: Picked,
-  choice: ColumnChoice | null = null,
-): Promise<Outcome<ReadFile>> {
+/** How the columns of a file are found. */
+export type Columns =
+  /** As the core recognises them; where that is not certain, as they were chosen for a file with the same header. */
+  | 'recalled'
+  /** Exactly so; null as the core recognises them, whatever was chosen for other files. */
+  | { readonly choice: ColumnChoice | null };
+
+/** Reads a picked file in the core's process, with progress on the page and a cancel that leaves everything as it was. */
+export async function readPicked(program: Program, picked: Picked, columns: Columns): Promise<Outcome<ReadFile>> {
+  const choice = columns === 'recalled' ? null : columns.choice;
   const { core, captures, clock } = program;
   const controller = new AbortController();
   const jobId = program.newId();
@@ -43,7 +44,7 @@ export async function readPicked(
     const first = await open(choice);
     if (!first.ok) return first;
     const { summary, question } = first.value;
-    if (question === null || choice !== null) return { ok: true, value: { picked, summary, question, choice } };
+    if (question === null || columns !== 'recalled') return { ok: true, value: { picked, summary, question, choice } };
     const remembered = await program.shell.columnChoice({ headerKey: question.headerKey });
     if (remembered === null) return { ok: true, value: { picked, summary, question, choice } };
     await core.ask('close', { key: summary.key });

@@ -1,3 +1,4 @@
+import { withUnit } from '../words/numbers.ts';
 import { durationWords } from '../words/times.ts';
 
 /** How much is shown of a file that is being read: more the longer it takes. */
@@ -15,5 +16,6 @@ export function timeLeftWords(elapsedMs: number, share: number): string | null {
   if (!(share > 0.01)) return null;
   const leftS = (elapsedMs / 1000) * (1 / share - 1);
   const step = leftS < 60 ? 5 : leftS < 600 ? 30 : 300;
-  return `about ${durationWords(Math.max(step, Math.ceil(leftS / step) * step))} left`;
+  const roundedS = Math.max(step, Math.ceil(leftS / step) * step);
+  return `about ${roundedS < 60 ? withUnit(roundedS, 's', 0) : durationWords(roundedS)} left`;
 }

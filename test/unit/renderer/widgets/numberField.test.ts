@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { whatIsWrong } from '../../../../renderer/widgets/NumberField.tsx';
+
+describe('what is wrong with a typed number', () => {
+  it.each([
+    ['', {}],
+    ['12', {}],
+    ['0,95', { min: 0.01, max: 1 }],
+    ['3', { whole: true }],
+  ])('%j is right', (typed, limits) => {
+    expect(whatIsWrong(typed, limits)).toBeNull();
+  });
+
+  it.each([
+    ['abc', {}, 'This is not a number. Type digits with a point or a comma.'],
+    ['2', { max: 1 }, 'Type 1 or less.'],
+    ['-1', { min: 0 }, 'Type 0 or more.'],
+    ['1.5', { whole: true }, 'Type a whole number.'],
+  ])('%j is told in a sentence that says what to type', (typed, limits, words) => {
+    expect(whatIsWrong(typed, limits)).toBe(words);
+  });
+});
