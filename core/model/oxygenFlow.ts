@@ -16,6 +16,11 @@ export function excessOxygen(lambda: number): number {
  * wanting. One printed form leaves w out: never compare grams across definitions (checks 3.20 to 3.25).
  * @param massShare w; 0.2314 unless a source uses another
  */
-export function oxygenMass(lambda: number, air: GramsPerSecond, durationS: Seconds, massShare: Share): Grams {
+export function oxygenMass(
+  lambda: number,
+  air: GramsPerSecond,
+  durationS: Seconds,
+  massShare: Share = AIR_OXYGEN_MASS_SHARE,
+): Grams {
   return massShare * excessOxygen(lambda) * air * durationS;
 }

@@ -123,11 +123,6 @@ export const LAYERS: readonly Layer[] = [
     packages: ['zod'],
   },
   {
-    folder: 'core/simulation/evaluation',
-    purpose: 'how well the findings hold on the simulated population',
-    may: WHOLE_CORE,
-  },
-  {
     folder: 'core/simulation',
     purpose: 'invented engines, converters, sensors and instruments, and the sample drives made with them',
     may: [...GROUND, 'core/model', 'core/diagnostics'],
