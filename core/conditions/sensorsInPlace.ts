@@ -1,4 +1,4 @@
-import { type LagFound, lagSearch } from '../measures/lagSearch.ts';
+import { lagSearch } from '../measures/lagSearch.ts';
 import { frontVoltage, rearVoltage, richShare } from '../measures/sensors.ts';
 import { slowAndFast, swingOf } from '../measures/slowAndFast.ts';
 import { cutWindow } from '../measures/windowData.ts';
@@ -52,13 +52,8 @@ function runsAhead(context: ConditionContext): string | null {
   const found = lagSearch(context);
   // The true front sensor, under the rear one's name, swings as far as the other at least.
   if (!front || !rear || swingOf(slowAndFast(rear).fast) < FULL * swingOf(slowAndFast(front).fast)) return null;
-  if (!found || found.lagS > AHEAD_S || found.alike < ALIKE || !standsOut(found)) return null;
+  if (!found || found.lagS > AHEAD_S || found.alike < ALIKE || !found.certain) return null;
   return `The rear trace runs ${round(-found.lagS, 2)} s ahead of the front one.`;
-}
-
-/** A periodic trace is alike to itself a period later: only a lag that stands out says who comes first. */
-function standsOut({ alike, nextBest }: LagFound): boolean {
-  return alike - nextBest > 0.03;
 }
 
 function banksRunApart(context: ConditionContext): string | null {

@@ -9,8 +9,6 @@ import { wavesOf } from './waves.ts';
 
 /** A rear trace that is less alike than this does not follow the front one: then there is no lag to speak of. */
 const LEAST_ALIKE = 0.4;
-/** A peak stands out if the next one is lower by this much; else whole periods cannot be told. */
-const STANDS_OUT = 0.04;
 
 /**
  * Time by which the rear sensor runs behind the front one: the largest normalised cross-correlation of their fast parts
@@ -32,7 +30,7 @@ export const lagS: Measure = {
     const found = lagSearch(data);
     if (!found || found.alike < LEAST_ALIKE)
       return missing(this.id, 'The rear sensor does not follow the front one closely enough to have a lag.');
-    if (found.alike - found.nextBest < STANDS_OUT)
+    if (!found.certain)
       return missing(this.id, 'The control swings so evenly that a lag one period longer or shorter fits as well.');
     const waves = wavesOf(data);
     if (typeof waves === 'string') return measured(this.id, found.lagS);

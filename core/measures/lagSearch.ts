@@ -1,6 +1,7 @@
 import { correlationAt, parabolaOffset } from '../signal/crossCorrelation.ts';
 import { remember } from '../signal/remember.ts';
 import { readOffEvenly } from '../signal/valueAt.ts';
+import { paired } from '../statistics/tTests.ts';
 import type { Hertz, Seconds } from '../units/quantities.ts';
 import type { SensorSeries, WindowData } from './measure.ts';
 import { bothVoltages, renewalRate } from './sensors.ts';
@@ -12,8 +13,11 @@ export interface LagFound {
   readonly lagS: Seconds;
   /** Correlation of the fast parts there. */
   readonly alike: number;
-  /** Correlation at the next best lag that is not of the same peak. */
-  readonly nextBest: number;
+  /**
+   * Whether this lag is told from others: a periodic trace is alike to itself a period later too, and only because no
+   * limit cycle is quite even does the true lag stand out, in every part of the window.
+   */
+  readonly certain: boolean;
 }
 
 /** From a rear sensor that runs ahead, which only an exchange can explain, to the slowest gas and sensor. */
@@ -23,6 +27,9 @@ const MOST_HZ: Hertz = 40;
 /** Slower instruments bring samples of the two sensors too far apart to say how alike they are. */
 export const LEAST_HZ: Hertz = 4;
 const LEAST_STEPS = 60;
+/** Parts of the window in which two lags are compared, and the chance of a difference that is none. */
+const PIECES = 8;
+const CHANCE = 0.05;
 
 /**
  * Correlation of the fast parts of both traces over all lags from -1 to 1.8 s. The limit cycle is never quite even, so
@@ -40,11 +47,7 @@ export const lagSearch = remember((data: WindowData): LagFound | null => {
   if (count < LEAST_STEPS) return null;
   const ahead = fastSteps(both.front, startS, stepS, count);
   const behind = fastSteps(both.rear, startS, stepS, count);
-  const first = Math.ceil(LEAST_S / stepS);
-  const alike = Array.from({ length: Math.floor(MOST_S / stepS) - first + 1 }, (_, k) =>
-    correlationAt(ahead, behind, first + k),
-  );
-  return bestOf(alike, first, stepS);
+  return bestOf(ahead, behind, Math.ceil(LEAST_S / stepS), Math.floor(MOST_S / stepS), stepS);
 });
 
 function fastSteps(sensor: SensorSeries, startS: Seconds, stepS: Seconds, count: number): Float64Array {
@@ -52,19 +55,39 @@ function fastSteps(sensor: SensorSeries, startS: Seconds, stepS: Seconds, count:
   return readOffEvenly(fast, startS, stepS, count).map((value) => (Number.isFinite(value) ? value : 0));
 }
 
-function bestOf(alike: readonly number[], first: number, stepS: Seconds): LagFound | null {
-  let best = -1;
-  let next = Number.NEGATIVE_INFINITY;
-  const peaks: number[] = [];
-  for (let k = 1; k + 1 < alike.length; k++) {
-    const here = alike[k] ?? Number.NaN;
-    if (!(here >= (alike[k - 1] ?? here) && here > (alike[k + 1] ?? here))) continue;
-    peaks.push(k);
-    if (best < 0 || here > (alike[best] ?? here)) best = k;
-  }
-  if (best < 0) return null;
-  for (const k of peaks) if (k !== best && (alike[k] ?? next) > next) next = alike[k] ?? next;
+/** The highest peak, and whether the next one is lower for more than chance. */
+function bestOf(
+  ahead: Float64Array,
+  behind: Float64Array,
+  first: number,
+  most: number,
+  stepS: Seconds,
+): LagFound | null {
+  const alike = Array.from({ length: most - first + 1 }, (_, k) => correlationAt(ahead, behind, first + k));
+  const peaks = alike.flatMap((here, k) => (here >= (alike[k - 1] ?? 2) && here > (alike[k + 1] ?? 2) ? [k] : []));
+  peaks.sort((a, b) => (alike[b] ?? 0) - (alike[a] ?? 0));
+  const [best, next] = peaks;
+  if (best === undefined) return null;
   const here = alike[best] ?? 0;
   const offset = parabolaOffset(alike[best - 1] ?? here, here, alike[best + 1] ?? here);
-  return { lagS: (first + best + offset) * stepS, alike: here, nextBest: Math.max(0, next) };
+  const certain = next === undefined || differs(ahead, behind, first + best, first + next);
+  return { lagS: (first + best + offset) * stepS, alike: here, certain };
+}
+
+/** Whether the traces are more alike at one shift than at another in piece after piece of the window. */
+function differs(ahead: Float64Array, behind: Float64Array, best: number, next: number): boolean {
+  const length = Math.floor((ahead.length - Math.abs(best) - Math.abs(next)) / PIECES);
+  if (length < LEAST_STEPS / 4) return false;
+  const from = Math.max(0, -best, -next);
+  const at = (shift: number) =>
+    Array.from({ length: PIECES }, (_, p) => {
+      const start = from + p * length;
+      return correlationAt(
+        ahead.subarray(start, start + length),
+        behind.subarray(start + shift, start + shift + length),
+        0,
+      );
+    });
+  const test = paired(at(best), at(next));
+  return test !== null && test.t > 0 && test.p < CHANCE;
 }
