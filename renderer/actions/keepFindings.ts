@@ -2,6 +2,7 @@ import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
 import { keepFindings as keepFindingsEdit } from '../../core/record/edits/findings.ts';
 import type { KeptFinding } from '../../core/record/schema.ts';
+import { CORE_VERSION } from '../../core/version.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { probabilityWords } from '../words/numbers.ts';
@@ -12,12 +13,11 @@ import { probabilityWords } from '../words/numbers.ts';
  */
 export function keepFindings(program: Program, score: VehicleScore): void {
   const record = recordOf(program.record.getState());
-  const version = program.settings.getState().version;
-  if (record === null || version === '') return;
+  if (record === null) return;
   const findings = findingsOf(score).map((made): KeptFinding => {
     const before = record.findings[made.id];
-    if (before !== undefined && before.coreVersion === version && saysTheSame(before, made)) return before;
-    return { ...made, coreVersion: version, madeAt: program.clock.instant() };
+    if (before !== undefined && before.coreVersion === CORE_VERSION && saysTheSame(before, made)) return before;
+    return { ...made, coreVersion: CORE_VERSION, madeAt: program.clock.instant() };
   });
   program.record.getState().absorb(keepFindingsEdit(findings));
 }

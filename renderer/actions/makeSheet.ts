@@ -4,6 +4,7 @@ import type { CaptureFacts, Included, SheetComparison, SheetPicture } from '../.
 import { describe, tracePicture } from '../../core/evidence/tracePicture.ts';
 import { canonicalJson } from '../../core/record/canonical.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
+import { CORE_VERSION } from '../../core/version.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import type { Program } from '../program/program.ts';
 import type { HeldCapture } from '../state/captureStore.ts';
@@ -18,7 +19,7 @@ export async function makeSheet(program: Program, include: Included): Promise<Sh
   const record = recordOf(program.record.getState());
   const { score } = program.score.getState();
   if (record === null || score === null) return null;
-  const { settings, version } = program.settings.getState();
+  const { settings } = program.settings.getState();
   return buildSheet({
     record,
     score,
@@ -33,7 +34,7 @@ export async function makeSheet(program: Program, include: Included): Promise<Sh
       include,
       madeAt: program.clock.instant(),
       reader: settings.reader,
-      coreVersion: version,
+      coreVersion: CORE_VERSION,
     },
   });
 }

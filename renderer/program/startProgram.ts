@@ -24,13 +24,12 @@ export async function startProgram(program: Program): Promise<void> {
     else asked.push(...picks);
   });
   keepEverything(program);
-  const [settings, recent, about] = await Promise.all([
+  const [settings, recent] = await Promise.all([
     program.shell.settings(null),
     program.shell.recent(null),
-    program.shell.about(null),
     refreshShelf(program),
   ]);
-  program.settings.setState({ settings, version: about.version });
+  program.settings.setState({ settings });
   started = true;
   if (asked.length > 0) await openPicked(program, asked, 'new');
   else if (recent.lastVehicle !== null) await openVehicle(program, recent.lastVehicle);

@@ -4,7 +4,7 @@ import { useProgram } from '../program/programContext.ts';
 import { themeOf } from '../state/settingsStore.ts';
 import { TRACE_COLOURS, traceWidth } from '../style/traceColours.ts';
 import { FindingSign } from '../widgets/Sign.tsx';
-import { STRIP_FROM_S, STRIP_TO_S, STRIPS, type StripRow } from './stripTraces.ts';
+import { STRIP_FROM_S, STRIP_TO_S, STRIPS, type StripTraces } from './stripTraces.ts';
 
 const WIDTH = 600;
 const HEIGHT = 120;
@@ -15,12 +15,12 @@ export function StartStrip() {
     <div className="startStrip">
       <Half
         finding="notStoring"
-        rows={STRIPS.notStoring.rows}
+        traces={STRIPS.notStoring}
         words="The rear sensor follows the front one: this converter does not store oxygen."
       />
       <Half
         finding="storing"
-        rows={STRIPS.storing.rows}
+        traces={STRIPS.storing}
         words="The rear sensor stays calm while the front one switches: this converter stores."
       />
     </div>
@@ -29,11 +29,11 @@ export function StartStrip() {
 
 interface HalfProps {
   readonly finding: Finding;
-  readonly rows: readonly StripRow[];
+  readonly traces: StripTraces;
   readonly words: string;
 }
 
-function Half({ finding, rows, words }: HalfProps) {
+function Half({ finding, traces, words }: HalfProps) {
   const { settings } = useProgram();
   const theme = useStore(settings, themeOf);
   return (
@@ -46,8 +46,16 @@ function Half({ finding, rows, words }: HalfProps) {
         aria-label="Twelve seconds of an invented drive: front sensor thin, rear sensor heavy, 0 to 1 V"
       >
         <path className="stripGrid" d={GRID} />
-        <path d={pathOf(rows, 1)} stroke={TRACE_COLOURS.upstreamO2[theme]} strokeWidth={traceWidth('upstreamO2')} />
-        <path d={pathOf(rows, 2)} stroke={TRACE_COLOURS.downstreamO2[theme]} strokeWidth={traceWidth('downstreamO2')} />
+        <path
+          d={pathOf(traces.timesS, traces.frontV)}
+          stroke={TRACE_COLOURS.upstreamO2[theme]}
+          strokeWidth={traceWidth('upstreamO2')}
+        />
+        <path
+          d={pathOf(traces.timesS, traces.rearV)}
+          stroke={TRACE_COLOURS.downstreamO2[theme]}
+          strokeWidth={traceWidth('downstreamO2')}
+        />
       </svg>
       <figcaption>
         <FindingSign finding={finding} size={22} />
@@ -63,8 +71,8 @@ const GRID = [
   ...Array.from({ length: 11 }, (_, tenth) => `M0 ${yOf(tenth / 10)}H${WIDTH}`),
 ].join('');
 
-function pathOf(rows: readonly StripRow[], column: 1 | 2): string {
-  return rows.map((row, index) => `${index === 0 ? 'M' : 'L'}${xOf(row[0])} ${yOf(row[column])}`).join('');
+function pathOf(timesS: readonly number[], volts: readonly number[]): string {
+  return timesS.map((timeS, index) => `${index === 0 ? 'M' : 'L'}${xOf(timeS)} ${yOf(volts[index] ?? 0)}`).join('');
 }
 
 function xOf(timeS: number): number {

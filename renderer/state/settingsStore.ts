@@ -6,14 +6,12 @@ export interface SettingsState {
   readonly settings: Settings;
   /** What the system asks for, where the theme follows it. */
   readonly systemDark: boolean;
-  /** Of the program and its core; '' until the shell has said it. */
-  readonly version: string;
 }
 
 export type SettingsStore = StoreApi<SettingsState>;
 
 export function createSettingsStore(): SettingsStore {
-  return createStore<SettingsState>()(() => ({ settings: DEFAULT_SETTINGS, systemDark: false, version: '' }));
+  return createStore<SettingsState>()(() => ({ settings: DEFAULT_SETTINGS, systemDark: false }));
 }
 
 export function themeOf({ settings, systemDark }: SettingsState): 'light' | 'dark' {

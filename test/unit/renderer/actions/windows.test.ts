@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { removeWindow } from '../../../../core/record/edits/windows.ts';
+import { CORE_VERSION } from '../../../../core/version.ts';
 import { deleteSelected } from '../../../../renderer/actions/deleteSelected.ts';
 import { takeReading, writeNote } from '../../../../renderer/actions/notesAndReadings.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
@@ -113,7 +114,7 @@ describe('findings', () => {
     const kept = Object.values(record().findings);
     expect(kept.map(({ windowId }) => windowId === null)).toContain(true);
     expect(kept.some(({ windowId, finding }) => windowId !== null && finding === 'notStoring')).toBe(true);
-    expect(new Set(kept.map(({ coreVersion }) => coreVersion))).toEqual(new Set(['0.0.0-stand-in']));
+    expect(new Set(kept.map(({ coreVersion }) => coreVersion))).toEqual(new Set([CORE_VERSION]));
     expect(undoWordsOf(program.record.getState())).toBe('Undo: accept window');
   });
 
