@@ -3,6 +3,7 @@
 
 import type { Capture } from './capture/capture.ts';
 import type { Bank } from './capture/roles.ts';
+import { USUAL_COSTS } from './findings/costs.ts';
 import type { CaptureScore } from './findings/finding.ts';
 import { judgeAll } from './findings/judgeAll.ts';
 import { judgeBanks } from './findings/judgeBanks.ts';
@@ -40,6 +41,13 @@ export function scoreCapture(capture: Capture, request: ScoreRequest): CaptureSc
   const thermal = request.thermal.map(readThermal);
 
   // 4. What follows for each converter, and for the vehicle.
-  const banks = judgeBanks({ ...request, windows: judged, thermal, captures: [capture], rearSensor: 'unknown' });
+  const banks = judgeBanks({
+    ...request,
+    windows: judged,
+    thermal,
+    captures: [capture],
+    rearSensor: 'unknown',
+    costs: USUAL_COSTS,
+  });
   return { windows: judged.map(({ score }) => score), thermal, banks, verdict: judgeAll(banks) };
 }

@@ -1,12 +1,13 @@
 import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
+import type { DecisionCosts } from './costs.ts';
 import { drawReasons, restOnSensors, strongestFirst } from './drawReasons.ts';
 import { pool } from './evidence.ts';
-import type { BankVerdict, Blocker } from './finding.ts';
+import type { BankVerdict } from './finding.ts';
 import { findingOf } from './findingOf.ts';
 import { judgeByTemperature } from './judgeByTemperature.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
-import { nextTestsFor } from './nextTests/nextTestsFor.ts';
+import { rankTests } from './nextTests/rankTests.ts';
 import { probabilityOf } from './probability.ts';
 import { findingSentence } from './sentences.ts';
 import { logOddsOf } from './signedReason.ts';
@@ -21,15 +22,16 @@ export interface BankEvidence {
   readonly troubleCodes: readonly string[];
   /** Whether the vehicle has a sensor behind the converter, as far as anybody said. */
   readonly rearSensor: 'yes' | 'no' | 'unknown';
+  readonly costs: DecisionCosts;
 }
 
 /**
  * The verdict on one bank: the usable windows pooled into one body of evidence, its reasons with those of temperature,
  * and the blockers that stand. While one stands the finding is cannotTell, whatever the probability.
  */
-export function judgeBank({ bank, windows, thermal, troubleCodes, rearSensor }: BankEvidence): BankVerdict {
+export function judgeBank({ bank, windows, thermal, troubleCodes, rearSensor, costs }: BankEvidence): BankVerdict {
   const noRear = windows.every(({ score }) => score.blockers.some(({ id }) => id === 'noRearSensor'));
-  if (noRear && thermal.length > 0 && rearSensor !== 'yes') return judgeByTemperature(bank, windows, thermal);
+  if (noRear && thermal.length > 0 && rearSensor !== 'yes') return judgeByTemperature(bank, windows, thermal, costs);
   const { used, blockers } = standingBlockers(windows);
   const evidence = pool(
     used.map((window) => window.evidence),
@@ -40,24 +42,14 @@ export function judgeBank({ bank, windows, thermal, troubleCodes, rearSensor }: 
   const probability = restOnSensors(reasons) ? probabilityOf(logOddsOf(reasons)) : null;
   const finding = probability === null ? 'cannotTell' : findingOf(probability, blockers.length > 0);
   const conditions = used.flatMap(({ score }) => score.conditions);
-  return verdictOf(bank, finding, probability, blockers, reasons, conditions);
-}
-
-function verdictOf(
-  bank: Bank,
-  finding: BankVerdict['finding'],
-  probability: number | null,
-  blockers: readonly Blocker[],
-  reasons: BankVerdict['reasons'],
-  conditions: Parameters<typeof nextTestsFor>[2],
-): BankVerdict {
+  const state = { finding, probabilityNotStoring: probability, blockers, reasons, conditions };
   return {
     bank,
     finding,
     probabilityNotStoring: probability,
     blockers,
     reasons,
-    nextTests: nextTestsFor(finding, blockers, conditions),
+    nextTests: rankTests(state, costs),
     sentence: findingSentence(bank, finding, probability, blockers),
   };
 }

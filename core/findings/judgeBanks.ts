@@ -2,6 +2,7 @@ import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
+import type { DecisionCosts } from './costs.ts';
 import type { BankVerdict } from './finding.ts';
 import { judgeBank } from './judgeBank.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
@@ -16,11 +17,12 @@ export interface BanksEvidence {
   readonly bank: Bank;
   readonly captures: readonly Capture[];
   readonly rearSensor: 'yes' | 'no' | 'unknown';
+  readonly costs: DecisionCosts;
 }
 
 /** One verdict for each bank that has evidence, ascending; one for the whole engine where no bank has any. */
 export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
-  const { windows, thermal, troubleCodes, rearSensor } = evidence;
+  const { windows, thermal, troubleCodes, rearSensor, costs } = evidence;
   const [first, ...others] = banksWithEvidence(evidence);
   const judge = (one: Bank): BankVerdict =>
     judgeBank({
@@ -30,6 +32,7 @@ export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdic
       thermal: thermal.filter((pair) => pair.bank === one || (pair.bank === null && others.length === 0)),
       troubleCodes,
       rearSensor,
+      costs,
     });
   return [judge(first ?? null), ...others.map(judge)];
 }

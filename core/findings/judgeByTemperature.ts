@@ -3,9 +3,10 @@ import type { ThermalReading } from '../thermal/thermal.ts';
 import { percent } from '../words/numbers.ts';
 import { blocker } from './blockersOf.ts';
 import { CALIBRATION } from './calibration.ts';
+import type { DecisionCosts } from './costs.ts';
 import type { BankVerdict, Blocker } from './finding.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
-import { nextTestsFor } from './nextTests/nextTestsFor.ts';
+import { rankTests } from './nextTests/rankTests.ts';
 import { probabilityOf } from './probability.ts';
 import { converterName } from './sentences.ts';
 import { logOddsOf } from './signedReason.ts';
@@ -23,6 +24,7 @@ export function judgeByTemperature(
   bank: Bank,
   windows: readonly JudgedWindow[],
   thermal: readonly ThermalReading[],
+  costs: DecisionCosts,
 ): BankVerdict {
   const reasons = thermalReason(thermal, CALIBRATION.decided.temperatureAloneTimes);
   const probability = probabilityOf(logOddsOf(reasons));
@@ -39,13 +41,14 @@ export function judgeByTemperature(
     : dead
       ? `not at work by its temperatures (${percent(probability)}).`
       : 'cannot tell yet by its temperatures.';
+  const state = { finding, probabilityNotStoring: probability, reasons, conditions: [] } as const;
   return {
     bank,
     finding,
     probabilityNotStoring: probability,
     blockers,
     reasons,
-    nextTests: nextTestsFor(finding, [...blockers, blocker('temperatureAlone', null)], []),
+    nextTests: rankTests({ ...state, blockers: [...blockers, blocker('temperatureAlone', null)] }, costs),
     sentence: `${converterName(bank)}: ${said} ${WORTH}`,
   };
 }

@@ -2,6 +2,7 @@ import type { Capture } from '../capture/capture.ts';
 import type { CaptureRef, Reading, RecordWindow } from '../record/schema.ts';
 import { pairOf } from '../thermal/pairOf.ts';
 import { readThermal } from '../thermal/readThermal.ts';
+import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
 import type { BankVerdict, Verdict } from './finding.ts';
 import { judgeAll } from './judgeAll.ts';
 import { judgeBanks } from './judgeBanks.ts';
@@ -22,6 +23,8 @@ export interface VehicleEvidence {
   /** Upper case. */
   readonly troubleCodes: readonly string[];
   readonly rearSensor: 'yes' | 'no' | 'unknown';
+  /** What decisions cost; usual proportions where left out or 0. */
+  readonly costs?: DecisionCosts;
 }
 
 /** A window of the record, judged. */
@@ -51,7 +54,7 @@ type Stage = { readonly verdict: Verdict; readonly banks: readonly BankVerdict[]
 export function judgeVehicle(evidence: VehicleEvidence): VehicleScore {
   const windows = evidence.captures.flatMap(({ capture, captureId, kind, windows: kept }) =>
     kept.flatMap((window) =>
-      judgeForBanks(capture, window, codesFor(kind, evidence)).map((judged) => ({
+      judgeForBanks(capture, window, codesFor(kind, evidence), costsOf(evidence)).map((judged) => ({
         windowId: window.id,
         captureId,
         kind,
@@ -96,6 +99,7 @@ function stage(
     troubleCodes: isFirst ? evidence.troubleCodes : [],
     captures: captures.map(({ capture }) => capture),
     rearSensor: evidence.rearSensor,
+    costs: costsOf(evidence),
   });
   return { verdict: judgeAll(banks), banks };
 }
@@ -112,6 +116,11 @@ function topLine(
     return `${before.verdict.sentence} ${basisSentence(of(['before', 'other']), thermal.length, before.verdict.blockers)}`;
   const basis = basisSentence(of(['after']), thermal.length, after.verdict.blockers);
   return `After the repair: ${lowerFirst(after.verdict.sentence)} ${basis} Before: ${lowerFirst(before.verdict.sentence)}`;
+}
+
+/** Settings that were never filled in are 0 in the record. */
+function costsOf({ costs }: VehicleEvidence): DecisionCosts {
+  return costs && costs.converterPrice > 0 && costs.labourHour > 0 ? costs : USUAL_COSTS;
 }
 
 function lowerFirst(text: string): string {

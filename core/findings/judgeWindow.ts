@@ -6,11 +6,12 @@ import { MEASURES } from '../measures/index.ts';
 import { cutWindow } from '../measures/windowData.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import { blockersOf } from './blockersOf.ts';
+import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
 import { drawReasons, restOnSensors } from './drawReasons.ts';
 import { evidenceOf, pool, type WindowEvidence } from './evidence.ts';
 import type { Blocker, Reason, WindowScore } from './finding.ts';
 import { findingOf } from './findingOf.ts';
-import { nextTestsFor } from './nextTests/nextTestsFor.ts';
+import { rankTests } from './nextTests/rankTests.ts';
 import { probabilityOf } from './probability.ts';
 import { logOddsOf } from './signedReason.ts';
 
@@ -29,6 +30,7 @@ export function judgeWindow(
   window: CaptureWindow,
   bank: Bank,
   troubleCodes: readonly string[],
+  costs: DecisionCosts = USUAL_COSTS,
 ): JudgedWindow {
   const data = cutWindow(capture, window, bank);
   const measures = MEASURES.map((measure) => measure.compute(data));
@@ -38,7 +40,7 @@ export function judgeWindow(
   const evidence = evidenceOf(data, byId);
   const reasons = drawReasons(pool([evidence], bank, troubleCodes));
   const verdict = decide(reasons, blockers);
-  const nextTests = nextTestsFor(verdict.finding, blockers, conditions);
+  const nextTests = rankTests({ ...verdict, blockers, reasons, conditions }, costs);
   return { score: { ...window, bank, conditions, measures, ...verdict, reasons, blockers, nextTests }, evidence };
 }
 

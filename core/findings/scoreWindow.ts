@@ -2,6 +2,7 @@ import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
 import type { CaptureWindow } from '../windows/window.ts';
+import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
 import type { WindowScore } from './finding.ts';
 import { type JudgedWindow, judgeWindow } from './judgeWindow.ts';
 
@@ -17,11 +18,12 @@ export function judgeForBanks(
   capture: Capture,
   window: CaptureWindow,
   troubleCodes: readonly string[],
+  costs: DecisionCosts = USUAL_COSTS,
 ): [JudgedWindow, ...JudgedWindow[]] {
   const [first, ...others] = banksOfWindow(capture, window);
   return [
-    judgeWindow(capture, window, first ?? null, troubleCodes),
-    ...others.map((bank) => judgeWindow(capture, window, bank, troubleCodes)),
+    judgeWindow(capture, window, first ?? null, troubleCodes, costs),
+    ...others.map((bank) => judgeWindow(capture, window, bank, troubleCodes, costs)),
   ];
 }
 
