@@ -118,3 +118,14 @@ describe('T-LOCK-1: one program owns the records', () => {
     expect(await pageCount()).toBe(1);
   });
 });
+
+describe('the end of the program', () => {
+  it('a page that has stopped answering does not keep the program from ending', async () => {
+    const stuck = await launchProgram({ args: [capture] });
+    await stuck.settled();
+    await stuck.app.evaluate(({ BrowserWindow }) => {
+      void BrowserWindow.getAllWindows()[0]?.webContents.executeJavaScript('for (;;) {}');
+    });
+    await stuck.close(); // fails by itself where the process does not end
+  });
+});
