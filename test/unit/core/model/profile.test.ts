@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import {
+  CAPACITY_GRID_G,
+  DELAY_GRID_S,
+  LAG_GRID_S,
+  TABLE_LENGTH,
+  tableIndex,
+} from '../../../../core/model/capacityGrid.ts';
+import { addTables, bestLag, estimateFrom, logLikelihoods, profileOf } from '../../../../core/model/profile.ts';
+
+/** A table that falls off as a parabola in the logarithm of the capacity around one of them. */
+function tableAround(capacityG: number, width: number): Float64Array {
+  const table = new Float64Array(TABLE_LENGTH);
+  CAPACITY_GRID_G.forEach((grams, capacity) => {
+    const height = -0.5 * (Math.log(grams / capacityG) / width) ** 2;
+    LAG_GRID_S.forEach((_lag, lag) => {
+      DELAY_GRID_S.forEach((_delay, delay) => {
+        table[tableIndex(capacity, lag, delay)] = height;
+      });
+    });
+  });
+  return table;
+}
+
+describe('a profile of capacities', () => {
+  it('finds the capacity a table is about, between two steps of the grid, and twice its width on either side', () => {
+    const { capacityG, interval } = estimateFrom(profileOf(tableAround(0.27, 0.5)), 0.01);
+    expect(capacityG).toBeCloseTo(0.27, 2);
+    expect(Math.log((interval[1] ?? 0) / (interval[0] ?? 1))).toBeCloseTo(2 * 1.96 * 0.5, 0);
+  });
+
+  it('grows wider by what is not known', () => {
+    const profile = profileOf(tableAround(0.27, 0.5));
+    const width = (unknown: number) => {
+      const { interval } = estimateFrom(profile, unknown);
+      return Math.log((interval[1] ?? 0) / (interval[0] ?? 1));
+    };
+    expect(width(0.6)).toBeGreaterThan(width(0.2));
+  });
+
+  it('is open at both ends for a table that says nothing', () => {
+    expect(estimateFrom(profileOf(new Float64Array(TABLE_LENGTH)), 0.2).interval).toEqual([null, null]);
+  });
+
+  it('is open at the end that cannot be told', () => {
+    expect(estimateFrom(profileOf(tableAround(0.001, 0.5)), 0.2).interval[0]).toBeNull();
+    expect(estimateFrom(profileOf(tableAround(20, 0.5)), 0.2).interval[1]).toBeNull();
+  });
+
+  it('draws together when two windows agree', () => {
+    const one = tableAround(0.5, 0.6);
+    const alone = estimateFrom(profileOf(one), 0.01).interval;
+    const both = estimateFrom(profileOf(addTables([one, one])), 0.01).interval;
+    expect(both[0]).toBeGreaterThan(alone[0] ?? 0);
+    expect(both[1]).toBeLessThan(alone[1] ?? 0);
+  });
+
+  it('takes the most usual lag and delay where the table prefers none', () => {
+    const { lagS, delayS } = bestLag(new Float64Array(TABLE_LENGTH), 5);
+    expect(lagS).toBeCloseTo(0.22, 1);
+    expect(delayS).toBeCloseTo(0.15, 1);
+  });
+});
+
+describe('likelihoods from misses', () => {
+  it('count a window for as many pieces as its swings allow', () => {
+    const misses = Float64Array.of(0.01, 0.04);
+    const difference = (cycles: number) => {
+      const [near = 0, far = 0] = logLikelihoods(misses, 0.1, 'steady', cycles);
+      return near - far;
+    };
+    expect(difference(3)).toBeGreaterThan(0);
+    expect(difference(60) / difference(3)).toBeCloseTo(6, 6);
+    expect(difference(600)).toBeCloseTo(difference(60), 9);
+  });
+
+  it('do not fall apart over a perfect fit', () => {
+    expect(Number.isFinite(logLikelihoods(Float64Array.of(0), 0, 'airPull', 0)[0])).toBe(true);
+  });
+});
