@@ -1,7 +1,8 @@
-// From a view to a path. Buckets become vertical strokes joined to one line, samples a line or steps, gaps stay gaps, a
+// From a view to what is drawn: columns where entries stand close, a line or steps where they do not. Gaps stay gaps, a
 // sample that stands alone becomes a dot. Nothing is smoothed and no peak is left out. Nothing is allocated here.
 
 import type { TraceView } from '../../core/capture/traceView.ts';
+import { type ColumnSink, columnsOf } from './traceColumns.ts';
 
 /** Where times and values fall on the canvas, in its own pixels; y grows downwards. */
 export interface PaperMap {
@@ -20,17 +21,23 @@ export interface LineSink {
   lineTo(x: number, y: number): void;
 }
 
-export interface SolidSink {
+export interface DotSink {
   moveTo(x: number, y: number): void;
   arc(x: number, y: number, radius: number, startAngle: number, endAngle: number): void;
-  rect(x: number, y: number, width: number, height: number): void;
+}
+
+/** Where a trace goes: a line to be stroked, dots to be filled, columns to be filled one by one. */
+export interface TraceSinks {
+  readonly line: LineSink;
+  readonly dots: DotSink;
+  readonly columns: ColumnSink;
 }
 
 export interface TraceWish {
   /** Added to every time of the view: the second side of a comparison is moved, ordinary traces are not. */
   readonly shiftS: number;
-  /** A broken line. Tall buckets are then laid down solid, or a peak could fall between two dashes. */
-  readonly dashed: boolean;
+  /** Lengths on and off of a broken line, canvas px; empty for an unbroken one. */
+  readonly dash: readonly number[];
   /** Weight of the line, canvas px. */
   readonly thickness: number;
   readonly dotRadius: number;
@@ -42,13 +49,19 @@ export interface TraceWish {
 const FAR = 4096;
 const WHOLE_TURN = 2 * Math.PI;
 
-/** Adds `view` to `line` (stroked) and `solid` (filled in the same colour). */
-export function drawTrace(view: TraceView, map: PaperMap, wish: TraceWish, line: LineSink, solid: SolidSink): void {
+/** Entries closer than this are columns; further apart columns would look like blocks, canvas px. */
+const CLOSEST_LINE_PX = 2;
+
+/** Adds `view` to its sinks. */
+export function drawTrace(view: TraceView, map: PaperMap, wish: TraceWish, sinks: TraceSinks): void {
   const first = firstDrawn(view.timesS, map.startS - wish.shiftS);
   const end = endDrawn(view.timesS, map.endS - wish.shiftS);
   if (end <= first) return;
-  if (view.kind === 'envelope') drawEnvelope(view, first, end, map, wish, line, solid);
-  else drawSamples(view, first, end, map, wish, line, solid);
+  const pitch = pitchOf(view, first, end, map);
+  const breaks = wish.dash.length > 0 && view.kind === 'samples';
+  if (pitch <= CLOSEST_LINE_PX && !breaks) columnsOf(view, first, end, pitch, map, wish, sinks.columns);
+  else if (view.kind === 'envelope') drawEnvelope(view, first, end, map, wish, sinks);
+  else drawSamples(view, first, end, map, wish, sinks);
 }
 
 /** Index of the last entry before `startS`, so that the line runs in from the edge; 0 where there is none. */
@@ -59,6 +72,13 @@ export function firstDrawn(timesS: Float64Array, startS: number): number {
 /** One past the first entry after `endS`; the length where there is none. */
 export function endDrawn(timesS: Float64Array, endS: number): number {
   return Math.min(timesS.length, countBefore(timesS, endS) + 1);
+}
+
+/** Canvas px between two entries, on the average. */
+function pitchOf({ timesS }: TraceView, first: number, end: number, map: PaperMap): number {
+  const spanS = (timesS[end - 1] ?? 0) - (timesS[first] ?? 0);
+  const perS = (map.right - map.left) / (map.endS - map.startS);
+  return end - first < 2 ? Number.POSITIVE_INFINITY : (spanS * perS) / (end - first - 1);
 }
 
 function countBefore(timesS: Float64Array, timeS: number): number {
@@ -78,8 +98,7 @@ function drawSamples(
   end: number,
   map: PaperMap,
   wish: TraceWish,
-  line: LineSink,
-  solid: SolidSink,
+  { line, dots }: TraceSinks,
 ): void {
   const { timesS, low, steps, gapS } = view;
   const perS = (map.right - map.left) / (map.endS - map.startS);
@@ -109,16 +128,16 @@ function drawSamples(
       line.lineTo(x, y);
       alone = false;
     } else {
-      if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+      if (alone) dot(dots, lastX, lastY, wish.dotRadius);
       line.moveTo(x, y);
       alone = !dotted;
     }
-    if (dotted) dot(solid, x, y, wish.dotRadius);
+    if (dotted) dot(dots, x, y, wish.dotRadius);
     lastS = timeS;
     lastX = x;
     lastY = y;
   }
-  if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+  if (alone) dot(dots, lastX, lastY, wish.dotRadius);
 }
 
 function drawEnvelope(
@@ -127,8 +146,7 @@ function drawEnvelope(
   end: number,
   map: PaperMap,
   wish: TraceWish,
-  line: LineSink,
-  solid: SolidSink,
+  { line, dots }: TraceSinks,
 ): void {
   const { timesS, low, high, steps, gapS } = view;
   const perS = (map.right - map.left) / (map.endS - map.startS);
@@ -151,24 +169,21 @@ function drawEnvelope(
       if (yLow !== yHigh) line.lineTo(x, lastY);
       alone = false;
     } else {
-      if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+      if (alone) dot(dots, lastX, lastY, wish.dotRadius);
       line.moveTo(x, yLow);
       if (yLow !== yHigh) line.lineTo(x, yHigh);
       alone = yLow === yHigh;
       lastY = yHigh;
     }
-    if (wish.dashed && yLow - yHigh > wish.thickness) {
-      solid.rect(x - wish.thickness / 2, yHigh, wish.thickness, yLow - yHigh);
-    }
     lastS = timeS;
     lastX = x;
   }
-  if (alone) dot(solid, lastX, lastY, wish.dotRadius);
+  if (alone) dot(dots, lastX, lastY, wish.dotRadius);
 }
 
-function dot(solid: SolidSink, x: number, y: number, radius: number): void {
-  solid.moveTo(x + radius, y);
-  solid.arc(x, y, radius, 0, WHOLE_TURN);
+function dot(dots: DotSink, x: number, y: number, radius: number): void {
+  dots.moveTo(x + radius, y);
+  dots.arc(x, y, radius, 0, WHOLE_TURN);
 }
 
 function within(map: PaperMap, x: number): number {

@@ -1,0 +1,97 @@
+// npm run bench -- drawing: pans and zooms 200 times in the real program over ten hours at 1000 rows a second, over six
+// minutes of the same, and over four bare panes of the drawing library, all in one run. Prints milliseconds of the
+// page's own thread for each move, pixels included. Environment: TAILTRACE_BENCH_ROWS for another length.
+
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright';
+import { launchProgram } from '../support/launchProgram.ts';
+import { openBarePanes } from './barePanes.ts';
+import { type MoveCosts, measureMoves, quantile } from './frameCosts.ts';
+import { writeLongDrive } from './longDrive.ts';
+
+const SIZE = { width: 1280, height: 760 };
+const MOVES = 200;
+const SHORT_ROWS = 360_000;
+const LONG_ROWS = Number(process.env['TAILTRACE_BENCH_ROWS'] ?? 36_000_000);
+/** Moves before the measured ones, so that nothing is compiled or loaded for the first time among them. */
+const WARM_MOVES = 40;
+
+const folder = await mkdtemp(join(tmpdir(), 'tailtrace-bench-'));
+try {
+  const short = join(folder, 'six-minutes.mf4');
+  const long = join(folder, 'ten-hours.mf4');
+  await writeLongDrive(short, SHORT_ROWS);
+  await writeLongDrive(long, LONG_ROWS);
+  const rows = [
+    ['four bare panes of the library', await bare()],
+    [`the program, ${SHORT_ROWS.toLocaleString('en')} samples a trace`, await program(short)],
+    [`the program, ${LONG_ROWS.toLocaleString('en')} samples a trace`, await program(long)],
+  ] as const;
+  print(rows);
+} finally {
+  await rm(folder, { recursive: true, force: true });
+}
+
+async function program(capture: string): Promise<MoveCosts> {
+  const opened = await launchProgram({ args: [capture], size: SIZE });
+  try {
+    await opened.settled();
+    // Four panes, nothing but paper: each sensor in its own pane, both margins folded.
+    await opened.app.evaluate(({ Menu }) => {
+      for (const id of ['view.overlay', 'view.margins']) Menu.getApplicationMenu()?.getMenuItemById(id)?.click();
+    });
+    await opened.page.waitForFunction(() => document.querySelectorAll('.tracePane').length === 4);
+    await opened.page.keyboard.press('Control+0');
+    await opened.settled();
+    return await moveThrough(opened.page);
+  } finally {
+    await opened.close();
+  }
+}
+
+async function bare(): Promise<MoveCosts> {
+  const opened = await launchProgram({ size: SIZE });
+  try {
+    await opened.settled();
+    const page = await openBarePanes(opened.app, folder, SIZE);
+    return await moveThrough(page);
+  } finally {
+    await opened.close();
+  }
+}
+
+async function moveThrough(page: Page): Promise<MoveCosts> {
+  const session = await page.context().newCDPSession(page);
+  await page.mouse.move(SIZE.width * 0.55, SIZE.height * 0.4);
+  const turn = (index: number): Promise<void> => page.mouse.wheel(...turnOf(index));
+  await measureMoves(page, session, WARM_MOVES, turn);
+  const nothing = await measureMoves(page, session, 20, async () => undefined);
+  const moved = await measureMoves(page, session, MOVES, turn);
+  const own = quantile(nothing.costs, 0.5);
+  // What the measuring itself costs is taken off: it is the same for all three.
+  return { ...moved, costs: moved.costs.map((cost) => Math.max(0, cost - own)) };
+}
+
+/** Ten notches in, ten strokes to the right, ten notches out, ten strokes to the left, over and over. */
+function turnOf(index: number): [number, number] {
+  const round = index % 40;
+  if (round < 10) return [0, -100];
+  if (round < 20) return [80, 0];
+  return round < 30 ? [0, 100] : [-80, 0];
+}
+
+function print(rows: readonly (readonly [string, MoveCosts])[]): void {
+  const figure = (value: number): string => value.toFixed(1).padStart(9);
+  console.log(`${MOVES} moves each at ${SIZE.width} × ${SIZE.height}, ms of the page's own thread for a move`);
+  console.log(`${''.padEnd(48)}   median      95 %   longest task`);
+  for (const [words, { costs, longestTaskMs }] of rows) {
+    const longest = longestTaskMs === 0 ? 'none over 50' : longestTaskMs.toFixed(0);
+    console.log(`${words.padEnd(48)}${figure(quantile(costs, 0.5))} ${figure(quantile(costs, 0.95))}   ${longest}`);
+  }
+  const median = (at: number): number => quantile(rows[at]?.[1].costs ?? [], 0.5);
+  console.log(
+    `long over short: ${(median(2) / median(1)).toFixed(2)}; long over bare: ${(median(2) / median(0)).toFixed(2)}`,
+  );
+}
