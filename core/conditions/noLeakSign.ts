@@ -13,6 +13,7 @@ const RICH_FRONT_SHARE = 0.33;
 /** A leak shows most at idle: there the rear sensor rests this lean while the front one does not. */
 const LEAN_IDLE_V = 0.2;
 const IDLE_FRONT_V = 0.4;
+const LOW_REAR_V = 0.5;
 /** Trims add this much more fuel at idle than at a raised speed, where false air is a smaller share. */
 const IDLE_TRIM = 2.8;
 /** Fast movement behind, of this size and this little alike to the front's, has a cause of its own. */
@@ -50,8 +51,8 @@ function leanAtIdle(context: ConditionContext): string | null {
   const { frontV, rearV } = idleLevels(context);
   if (rearV === null || rearV >= LEAN_IDLE_V || (frontV !== null && frontV < IDLE_FRONT_V)) return null;
   const rear = rearVoltage(context).sensor;
-  // A rear sensor that rests high at speed and low at idle tells of the mixture at idle, not of air in the exhaust.
-  if (!rear || rangeOf(rear).middle > 0.6) return null;
+  // Behind a converter that is still full from a coast-down the rear sensor is lean at idle too; a leak shows at speed as well.
+  if (!rear || rangeOf(rear).middle > LOW_REAR_V) return null;
   return `At idle the rear sensor rests at ${round(rearV, 2)} V: air may enter ahead of it.`;
 }
 

@@ -34,6 +34,8 @@ export interface Evidence {
   middle(id: string): number | null;
   /** Whether the front sensor is a wideband one. */
   readonly wideband: boolean;
+  /** Evidence of a healthy twin under the same kind of test, or null where none was given. */
+  readonly twin: Evidence | null;
   /** The model fitted to the longest steady windows and to fuel cuts together; null where nothing could be fitted. */
   fit(): CaptureFit | null;
 }
@@ -61,7 +63,12 @@ export function evidenceOf(data: WindowData, measures: ReadonlyMap<string, Measu
  * Windows of one converter taken together. They see the same converter through the same sensors, so what they measure is
  * averaged and not added: ten windows are not ten times the proof.
  */
-export function pool(windows: readonly WindowEvidence[], bank: Bank, troubleCodes: readonly string[]): Evidence {
+export function pool(
+  windows: readonly WindowEvidence[],
+  bank: Bank,
+  troubleCodes: readonly string[],
+  twin: Evidence | null = null,
+): Evidence {
   const chosen = windows.filter(({ kind }) => STEADY.includes(kind));
   // An idle alone is looked at for what it is worth; it never joins a hold.
   const steadyOnes = chosen.length > 0 ? chosen : windows.filter(({ kind }) => kind === 'idle');
@@ -80,6 +87,7 @@ export function pool(windows: readonly WindowEvidence[], bank: Bank, troubleCode
   return {
     bank,
     troubleCodes,
+    twin,
     wideband: windows.some(({ wideband }) => wideband),
     steady: (id) => mean((window) => measure(window, id)),
     steadyOverDead: (id) =>

@@ -2,7 +2,7 @@ import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
 import type { DecisionCosts } from './costs.ts';
 import { drawReasons, restOnSensors, strongestFirst } from './drawReasons.ts';
-import { pool } from './evidence.ts';
+import { type Evidence, pool } from './evidence.ts';
 import type { BankVerdict } from './finding.ts';
 import { findingOf } from './findingOf.ts';
 import { judgeByTemperature } from './judgeByTemperature.ts';
@@ -23,13 +23,23 @@ export interface BankEvidence {
   /** Whether the vehicle has a sensor behind the converter, as far as anybody said. */
   readonly rearSensor: 'yes' | 'no' | 'unknown';
   readonly costs: DecisionCosts;
+  /** Windows of a known-good twin for the same bank; empty where none was given. */
+  readonly twin: readonly JudgedWindow[];
 }
 
 /**
  * The verdict on one bank: the usable windows pooled into one body of evidence, its reasons with those of temperature,
  * and the blockers that stand. While one stands the finding is cannotTell, whatever the probability.
  */
-export function judgeBank({ bank, windows, thermal, troubleCodes, rearSensor, costs }: BankEvidence): BankVerdict {
+export function judgeBank({
+  bank,
+  windows,
+  thermal,
+  troubleCodes,
+  rearSensor,
+  costs,
+  twin,
+}: BankEvidence): BankVerdict {
   const noRear = windows.every(({ score }) => score.blockers.some(({ id }) => id === 'noRearSensor'));
   if (noRear && thermal.length > 0 && rearSensor !== 'yes') return judgeByTemperature(bank, windows, thermal, costs);
   const { used, blockers } = standingBlockers(windows);
@@ -37,6 +47,7 @@ export function judgeBank({ bank, windows, thermal, troubleCodes, rearSensor, co
     used.map((window) => window.evidence),
     bank,
     troubleCodes,
+    twinEvidence(twin, bank),
   );
   const reasons = strongestFirst([...drawReasons(evidence), ...thermalReason(thermal, 1)]);
   const probability = restOnSensors(reasons) ? probabilityOf(logOddsOf(reasons)) : null;
@@ -52,4 +63,16 @@ export function judgeBank({ bank, windows, thermal, troubleCodes, rearSensor, co
     nextTests: rankTests(state, costs),
     sentence: findingSentence(bank, finding, probability, blockers),
   };
+}
+
+/** What a healthy twin shows, from windows of it that nothing speaks against; null where there are none. */
+function twinEvidence(twin: readonly JudgedWindow[], bank: Bank): Evidence | null {
+  const clean = twin.filter(({ score }) => score.blockers.length === 0 && score.finding === 'storing');
+  return clean.length > 0
+    ? pool(
+        clean.map(({ evidence }) => evidence),
+        bank,
+        [],
+      )
+    : null;
 }

@@ -18,11 +18,13 @@ export interface BanksEvidence {
   readonly captures: readonly Capture[];
   readonly rearSensor: 'yes' | 'no' | 'unknown';
   readonly costs: DecisionCosts;
+  /** Windows of a known-good twin. */
+  readonly twin: readonly JudgedWindow[];
 }
 
 /** One verdict for each bank that has evidence, ascending; one for the whole engine where no bank has any. */
 export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
-  const { windows, thermal, troubleCodes, rearSensor, costs } = evidence;
+  const { windows, thermal, troubleCodes, rearSensor, costs, twin } = evidence;
   const [first, ...others] = banksWithEvidence(evidence);
   const judge = (one: Bank): BankVerdict =>
     judgeBank({
@@ -33,6 +35,7 @@ export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdic
       troubleCodes,
       rearSensor,
       costs,
+      twin: twin.filter(({ score }) => score.bank === one || one === null || score.bank === null),
     });
   return [judge(first ?? null), ...others.map(judge)];
 }

@@ -100,6 +100,7 @@ function stage(
     captures: captures.map(({ capture }) => capture),
     rearSensor: evidence.rearSensor,
     costs: costsOf(evidence),
+    twin: windows.filter(({ kind }) => kind === 'knownGood').map(({ judged }) => judged),
   });
   return { verdict: judgeAll(banks), banks };
 }

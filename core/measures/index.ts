@@ -19,7 +19,9 @@ import type { Measure } from './measure.ts';
 import { pathRatio } from './pathRatio.ts';
 import { recoveryAir } from './recoveryAir.ts';
 import { recoveryS } from './recoveryS.ts';
+import { storageG, storageS } from './storageG.ts';
 import { switchRatio } from './switchRatio.ts';
+import { thirdSwingRatio } from './thirdSwingRatio.ts';
 import { upstreamCrossings } from './upstreamCrossings.ts';
 import { upstreamMaxV } from './upstreamMaxV.ts';
 import { upstreamMinV } from './upstreamMinV.ts';
@@ -42,6 +44,9 @@ export const MEASURES: readonly Measure[] = registry('measure', (measure) => mea
   recoveryAir,
   fillS,
   fillAir,
+  storageG,
+  storageS,
+  thirdSwingRatio,
   upstreamSwitchHz,
   downstreamSwitchHz,
   upstreamCrossings,

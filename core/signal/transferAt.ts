@@ -1,4 +1,5 @@
 import type { Series } from '../capture/series.ts';
+import { solveSymmetric } from '../statistics/solveSymmetric.ts';
 import type { Hertz, Seconds, Share } from '../units/quantities.ts';
 
 /** A stretch of time. */
@@ -91,9 +92,9 @@ function waveIn({ timesS, values }: Series, hz: Hertz, startS: Seconds, endS: Se
     count++;
   }
   if (count < LEAST_SAMPLES) return null;
-  const x = solve(a, b);
+  const x = solveSymmetric(a, b);
   // values ~ c cos + s sin = Re((c - i s) exp(i w t))
-  return x ? { re: x[2] ?? 0, im: -(x[3] ?? 0) } : null;
+  return { re: x[2] ?? 0, im: -(x[3] ?? 0) };
 }
 
 function firstIndex(timesS: Float64Array, timeS: Seconds): number {
@@ -105,24 +106,4 @@ function firstIndex(timesS: Float64Array, timeS: Seconds): number {
     else high = middle;
   }
   return low;
-}
-
-/** Solves the symmetric positive system a x = b of size b.length by elimination; null where it is singular. */
-function solve(a: Float64Array, b: Float64Array): Float64Array | null {
-  const n = b.length;
-  for (let i = 0; i < n; i++) {
-    const pivot = a[i * n + i] ?? 0;
-    if (!(Math.abs(pivot) > 1e-9)) return null;
-    for (let j = i + 1; j < n; j++) {
-      const factor = (a[j * n + i] ?? 0) / pivot;
-      for (let k = i; k < n; k++) a[j * n + k] = (a[j * n + k] ?? 0) - factor * (a[i * n + k] ?? 0);
-      b[j] = (b[j] ?? 0) - factor * (b[i] ?? 0);
-    }
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    let rest = b[i] ?? 0;
-    for (let k = i + 1; k < n; k++) rest -= (a[i * n + k] ?? 0) * (b[k] ?? 0);
-    b[i] = rest / (a[i * n + i] ?? 1);
-  }
-  return b;
 }

@@ -7,6 +7,7 @@ import { model } from './model.ts';
 import { rearSwing } from './rearSwing.ts';
 import type { ReasonRule } from './reasonRule.ts';
 import { recovery } from './recovery.ts';
+import { twin } from './twin.ts';
 
 /** Every reason the additive model knows; temperatures join where a bank is judged. */
 export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => rule.id, [
@@ -16,5 +17,6 @@ export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => 
   rearSwing,
   recovery,
   fill,
+  twin,
   catalystCode,
 ]);

@@ -1,0 +1,62 @@
+// npm run calibrate: fits the lines of the additive model to the calibration split of the simulated population and writes
+// core/findings/calibration.json, byte for byte the same on every machine. What is decided by hand in that file is kept.
+
+import { readFileSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { argv, stdout } from 'node:process';
+import { fileURLToPath } from 'node:url';
+import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { featuresOf } from '../../core/findings/featuresOf.ts';
+import { fitLines, type KnownCase } from '../../core/findings/fitLines.ts';
+import { drawCase, SPLIT_SIZE } from '../../core/simulation/population/drawCase.ts';
+
+const FILE = 'core/findings/calibration.json';
+
+interface Share {
+  readonly from: number;
+  readonly step: number;
+  readonly cases: number;
+}
+
+/** A case, and where it stands in the split, so that the order does not depend on who was quicker. */
+type Counted = KnownCase & { readonly index: number };
+
+if (isMainThread) await calibrate();
+else workShare(workerData);
+
+/** Cars without a misleading fault whose converter is clearly good or clearly failed; in the gray zone either is right. */
+function workShare({ from, step, cases }: Share): void {
+  const known: Counted[] = [];
+  for (let index = from; index < cases; index += step) {
+    const { truth, capture, troubleCodes } = drawCase(index, 'calibration');
+    if (truth.fault !== null || truth.kind === 'gray') continue;
+    known.push({ index, features: featuresOf(capture, truth.bank, troubleCodes), failed: truth.kind === 'failed' });
+  }
+  parentPort?.postMessage(known);
+}
+
+async function calibrate(): Promise<void> {
+  const cases = Number(argv[2] ?? SPLIT_SIZE);
+  const step = availableParallelism();
+  const shares = Array.from({ length: step }, (_, from) => runShare({ from, step, cases }));
+  const known = (await Promise.all(shares)).flat().sort((a, b) => a.index - b.index);
+  const kept = JSON.parse(readFileSync(FILE, 'utf8'));
+  const wishes = kept.reasons.map((id: string) => ({ id, ends: kept.decided.ends[id] ?? null }));
+  const lines = fitLines(known, wishes);
+  const fitted = {
+    split: 'calibration',
+    cases,
+    used: known.length,
+    failed: known.filter(({ failed }) => failed).length,
+  };
+  writeFileSync(FILE, `${JSON.stringify({ ...kept, fitted, lines: { ...lines, ...kept.decided.lines } }, null, 2)}\n`);
+  stdout.write(`${FILE}: ${known.length} cases, ${JSON.stringify(lines)}\n`);
+}
+
+function runShare(share: Share): Promise<Counted[]> {
+  return new Promise((done, failed) => {
+    const worker = new Worker(fileURLToPath(import.meta.url), { workerData: share });
+    worker.once('message', done);
+    worker.once('error', failed);
+  });
+}
