@@ -2,7 +2,7 @@ import type { ChannelFacts } from './channel.ts';
 import { sampleCount, type TimeBase, timeAt } from './timeBase.ts';
 
 /** Runs and steps are judged on at most this many samples, in one stretch from the middle of the capture. */
-const LOOKED_AT = 65_536;
+const LOOKED_AT = 32_768;
 const LONGEST_RUN = 1024;
 
 /** Count and range of the finite values, where the caller knows them already. */

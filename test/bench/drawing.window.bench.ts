@@ -15,6 +15,7 @@ const SIZE = { width: 1280, height: 760 };
 const MOVES = 200;
 const SHORT_ROWS = 360_000;
 const LONG_ROWS = Number(process.env['TAILTRACE_BENCH_ROWS'] ?? 36_000_000);
+const OPEN_LIMIT_MS = 600_000;
 /** Moves before the measured ones, so that nothing is compiled or loaded for the first time among them. */
 const WARM_MOVES = 40;
 
@@ -37,14 +38,14 @@ try {
 async function program(capture: string): Promise<MoveCosts> {
   const opened = await launchProgram({ args: [capture], size: SIZE });
   try {
-    await opened.settled();
+    // A long capture may still be looked through for offers when its traces are there; drawing does not wait for that.
+    await opened.page.locator('.tracePane').first().waitFor({ timeout: OPEN_LIMIT_MS });
     // Four panes, nothing but paper: each sensor in its own pane, both margins folded.
     await opened.app.evaluate(({ Menu }) => {
       for (const id of ['view.overlay', 'view.margins']) Menu.getApplicationMenu()?.getMenuItemById(id)?.click();
     });
     await opened.page.waitForFunction(() => document.querySelectorAll('.tracePane').length === 4);
     await opened.page.keyboard.press('Control+0');
-    await opened.settled();
     return await moveThrough(opened.page);
   } finally {
     await opened.close();

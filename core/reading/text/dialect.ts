@@ -26,7 +26,8 @@ export interface DialectFound {
 }
 
 const DELIMITERS: readonly Delimiter[] = [',', ';', '\t', '|', ' '];
-const MOST_ROWS = 300;
+/** Rows of the head that are looked at; free text before the header may take some of them. */
+const MOST_ROWS = 200;
 const MOST_COLUMNS_JUDGED = 400;
 
 /** The best dialect for a text's head. With a delimiter told by the file ("sep=;"), only that one is tried. */
