@@ -78,7 +78,9 @@ function blockMarkup(block: Block): Markup {
       return element(
         'dl',
         {},
-        block.facts.map(({ words, value }) => joined(element('dt', {}, escapeText(words)), factMarkup(value))),
+        block.facts.map(({ words, value }) =>
+          element('div', {}, element('dt', {}, escapeText(words)), factMarkup(value)),
+        ),
       );
     case 'table':
       return tableMarkup(block);

@@ -1,5 +1,6 @@
 // How a sheet looks on screen and on paper: a laboratory sheet. System typefaces, thin rules, white space; black on white
-// throughout, so that nothing is lost in grey. Sizes for paper are in points.
+// throughout, so that nothing is lost in grey. Sizes for paper are in points. No grid: Chromium 114, on which the fallback
+// runtime rests, may never end laying a broken grid out on pages.
 
 import type { Sheet } from '../sheet.ts';
 
@@ -20,10 +21,11 @@ p.small, caption, figcaption, .made { font-size: 9.5pt; color: #333; }
 p.caution { border-left: 3pt solid #111; padding-left: 3mm; font-weight: 600; }
 ul { padding-left: 5mm; max-width: 160mm; }
 li { margin-bottom: 1mm; }
-dl { display: grid; grid-template-columns: minmax(38mm, max-content) 1fr; border-top: 0.35pt solid #bbb; }
-dt, dd { margin: 0; padding: 0.6mm 0; border-bottom: 0.35pt solid #bbb; }
-dt { color: #333; padding-right: 5mm; }
-dd { overflow-wrap: anywhere; white-space: pre-line; }
+dl { border-top: 0.35pt solid #bbb; }
+dl div { display: flex; border-bottom: 0.35pt solid #bbb; }
+dt, dd { margin: 0; padding: 0.6mm 0; }
+dt { color: #333; flex: 0 0 58mm; padding-right: 4mm; }
+dd { flex: 1; min-width: 0; overflow-wrap: anywhere; white-space: pre-line; }
 table { border-collapse: collapse; width: 100%; font-size: 9.5pt; line-height: 1.35; }
 caption { text-align: left; padding-bottom: 1.2mm; }
 th, td { text-align: left; vertical-align: top; padding: 0.8mm 2.5mm 0.8mm 0; border-bottom: 0.35pt solid #bbb; overflow-wrap: anywhere; }
@@ -47,11 +49,11 @@ footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-
 @media print {
   body { padding: 0; max-width: none; }
   thead { display: table-header-group; }
-  tr, dt, dd, li, figure, p + .blank, dl + .blank { margin-top: 2mm; }
+  tr, dl div, li, figure, p + .blank, dl + .blank { margin-top: 2mm; }
 .blank + p { margin-top: 3.5mm; }
 .blank { break-inside: avoid; }
   h2, h3, h4, caption { break-after: avoid; }
-  section.own-page { break-before: page; }
+  .own-page > h2 { break-before: page; }
 }
 `;
 

@@ -13,24 +13,30 @@ import { type PlacedWindow, scoresOf, windowsInOrder } from './windows.ts';
 export const windowDetails: SectionMaker = {
   id: 'windowDetails',
   build(input) {
-    const placed = windowsInOrder(input);
-    if (placed.length === 0) return null;
-    return {
-      id: 'windowDetails',
-      title: 'Windows in detail',
-      blocks: placed.flatMap((one) => detailBlocks(one, input)),
-    };
+    const blocks = windowsInOrder(input).flatMap((one) => detailBlocks(one, input));
+    return blocks.length === 0 ? null : { id: 'windowDetails', title: 'Windows in detail', blocks };
   },
 };
 
 function detailBlocks(placed: PlacedWindow, input: SheetInput): Block[] {
   const scores = scoresOf(placed.window, input);
   if (scores.length === 0) return [heading(placed, null, input), keptBlock(placed, input)];
-  return scores.flatMap((score) => [
+  const told = scores.filter((score) => isTold(placed, score));
+  return told.flatMap((score) => [
     heading(placed, score, input),
     ...scoreBlocks(`window.${placed.window.id}.bank${score.bank ?? ''}`, score, input.settings.decimalSign),
   ]);
 }
+
+/**
+ * Whether a window is told in full: every one that a person took or made, and of the program's own offers those that were
+ * judged or are a proper test. Idles, snaps and fuel cuts on which nothing could be told stay a row in the list.
+ */
+function isTold({ window }: PlacedWindow, { finding, kind }: WindowScore): boolean {
+  return window.origin !== 'suggested' || finding !== 'cannotTell' || TESTS.has(kind);
+}
+
+const TESTS: ReadonlySet<WindowScore['kind']> = new Set(['hold', 'cruise', 'mixed'] as const);
 
 function heading({ window, name, capture }: PlacedWindow, score: WindowScore | null, { settings }: SheetInput): Block {
   const stretch = stretchWords(window.startS, window.endS, settings.decimalSign);

@@ -27,8 +27,7 @@ export const windows: SectionMaker = {
         {
           kind: 'table',
           id: 'windows',
-          caption:
-            'Stretches of the captures that were judged. Their conditions, measures and reasons stand at the end.',
+          caption: 'Stretches of the captures that were judged. Conditions, measures and reasons stand at the end.',
           columns: [
             { id: 'window', words: 'Window', unit: null, align: 'left' },
             { id: 'capture', words: 'Capture', unit: null, align: 'left' },

@@ -73,6 +73,26 @@ describe('the evidence sheet', () => {
     ]);
   });
 
+  test('an offer that nobody took is told in full only where it was judged or is a proper test', () => {
+    const input = sheetInput();
+    const [one] = input.score.windows;
+    const { w1 } = input.record.windows;
+    if (one === undefined || w1 === undefined) throw new Error('the made-up vehicle has no scored window');
+    const details = (origin: 'suggested' | 'accepted', finding: 'cannotTell' | 'weak', kind: 'idle' | 'hold') =>
+      textsOf(
+        'windowDetails',
+        buildSheet({
+          ...input,
+          record: { ...input.record, windows: { w1: { ...w1, origin, kind } } },
+          score: { ...input.score, windows: [{ ...one, score: { ...one.score, finding, kind } }] },
+        }),
+      ).length > 0;
+    expect(details('suggested', 'cannotTell', 'idle')).toBe(false);
+    expect(details('accepted', 'cannotTell', 'idle')).toBe(true);
+    expect(details('suggested', 'weak', 'idle')).toBe(true);
+    expect(details('suggested', 'cannotTell', 'hold')).toBe(true);
+  });
+
   test('tells conditions by sign and word, with what was found', () => {
     const texts = textsOf('windowDetails');
     expect(texts).toContain('Engine warm | ✓ met | Coolant 88 to 91 °C.');
