@@ -15,9 +15,11 @@ export function SheetPreview({ html, title }: SheetPreviewProps) {
   useEffect(() => {
     if (home.current === null) return;
     const root = home.current.shadowRoot ?? home.current.attachShadow({ mode: 'open' });
-    const sheet = new DOMParser().parseFromString(html, 'text/html');
+    // The style is taken out first: a parsed document is under the page's policy, too, and would complain of it.
+    const styles = [...html.matchAll(STYLE)].map(([, text = '']) => shadowed(text));
+    const sheet = new DOMParser().parseFromString(html.replaceAll(STYLE, ''), 'text/html');
     const style = new CSSStyleSheet();
-    style.replaceSync([...sheet.querySelectorAll('style')].map((one) => shadowed(one.textContent ?? '')).join('\n'));
+    style.replaceSync(styles.join('\n'));
     root.adoptedStyleSheets = [style];
     const page = document.createElement('html');
     const body = document.createElement('body');
@@ -33,6 +35,8 @@ export function SheetPreview({ html, title }: SheetPreviewProps) {
     </ScrollStop>
   );
 }
+
+const STYLE = /<style[^>]*>([\s\S]*?)<\/style>/g;
 
 /** In a shadow tree the root is the host. */
 function shadowed(style: string): string {

@@ -62,7 +62,7 @@ interface IconButtonProps {
 /** A button with a sign only, for rows of a list; its words come on hover and focus. */
 export function IconButton({ icon: Icon, label, pressed, className, onPress }: IconButtonProps) {
   return (
-    <Tip words={label}>
+    <Tip words={label} describes={false}>
       {() => (
         <button
           type="button"

@@ -3,12 +3,14 @@ import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } f
 interface TipProps {
   /** What is said beside the control: its key, or why it cannot be used now. Null shows nothing. */
   readonly words: string | null;
+  /** False where the words are the control's own name already. */
+  readonly describes?: boolean;
   /** Gives the control the id that describes it. */
   children(describedBy: string | undefined): ReactNode;
 }
 
 /** A short word beside a control, on hover and on focus by key. Escape hides it; the pointer may rest on it. */
-export function Tip({ words, children }: TipProps) {
+export function Tip({ words, describes = true, children }: TipProps) {
   const id = useId();
   const home = useRef<HTMLSpanElement>(null);
   const [open, setOpen] = useState(false);
@@ -16,8 +18,8 @@ export function Tip({ words, children }: TipProps) {
 
   return (
     <span ref={home} className="tipHome">
-      {children(words === null ? undefined : id)}
-      {words !== null && (
+      {children(words === null || !describes ? undefined : id)}
+      {words !== null && describes && (
         <span className="unseen" id={id}>
           {words}
         </span>
