@@ -1,12 +1,12 @@
 import { round } from '../words/numbers.ts';
 import { halfInterval } from './instrument.ts';
+import { CLEAN_RISE_K } from './oxidationRise.ts';
 import type { ThermalPair, ThermalReading } from './thermal.ts';
 
-/** The rise that old rules of thumb ask for, and the one that clean fuel injection may leave (checks 5.04, 5.05). */
-const OLD_RULE_K = 55;
-const CLEAN_RISE_K = 17;
+/** The rise that old rules of thumb ask for: 100 °F (check 5.05). */
+const OLD_RULE_K = 100 / 1.8;
 /** Above this, fuel is burned in it: a misfire or a rich mixture (200 °F, check 5.05). */
-const OVERHEAT_K = 111;
+const OVERHEAT_K = 200 / 1.8;
 /** A converter's temperature tells something only where the engine was held at this speed (common practice, no source). */
 const HELD_RPM = 1500;
 
@@ -15,7 +15,7 @@ const MOST_WEIGHT = 0.8;
 
 /**
  * Reads a pair of surface temperatures taken by hand: rise, its 95 % interval, a sentence, and a small weight. A rise
- * speaks for a converter at work; a late, clean engine may show none behind a good one, so no rise says little; an
+ * speaks for a converter at work; a late, clean engine leaves some 20 K to burn at most, so no rise says little; an
  * outlet far below the inlet, beyond what instrument and finish of the steel explain, says a little more.
  */
 export function readThermal(pair: ThermalPair): ThermalReading {
