@@ -28,6 +28,11 @@ export interface ReadOptions {
   readonly choice: ColumnChoice | null;
   /** True gives the question about columns even where everything is certain: a person wants to look at them again. */
   readonly alwaysAsk?: boolean;
+  /**
+   * Bytes of memory that the values may take; a capture that needs more is refused before it hurts. No limit where it is
+   * left out.
+   */
+  readonly memoryBytes?: number;
   /** Called from time to time, at least every few hundred kilobytes; must be cheap. */
   onProgress?(progress: ReadProgress): void;
   /** Asked between chunks; true stops reading with the outcome `cancelled`. */

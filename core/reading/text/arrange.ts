@@ -43,6 +43,8 @@ export function planOf(column: TextColumn, columns: readonly TextColumn[], chose
       guess: number.guess ?? (unnamed ? 'name says nothing of time' : null),
     };
   }
+  const clock = timeForm.kind === 'date' ? columns.find((other) => other.sample.timeForm?.kind === 'clock') : undefined;
+  if (clock !== undefined) return planOf(clock, columns, chosen);
   if (timeForm.kind === 'clock') {
     const date = columns.find((other) => other.index !== column.index && other.sample.timeForm?.kind === 'date');
     if (date?.sample.timeForm != null) {

@@ -56,6 +56,11 @@ export class ColumnStore {
     this.length += rows;
   }
 
+  /** Bytes that are taken, room for more counted in. */
+  get bytes(): number {
+    return this.narrow.byteLength + (this.wide?.byteLength ?? 0);
+  }
+
   /** Whether 4 bytes still do for the whole column, this stage included; finds the column's own decimals if need be. */
   private stillFits(stage: Float64Array, first: number, stride: number, rows: number, decimals: number): boolean {
     const { min, max, finite } = this.range;

@@ -2,6 +2,8 @@ import type { RowScanner } from './scanRows.ts';
 
 const LF = 10;
 const CR = 13;
+const QUOTE = 34;
+const BLANK = 32;
 /** A row longer than this is no row; the open quote or the missing line end is given up. */
 const LONGEST_ROW = 4 * 1024 * 1024;
 
@@ -33,7 +35,7 @@ export class RowFeeder {
     const first = chunk.indexOf(this.endByte);
     if (first < 0 || (this.endByte === CR && first === chunk.length - 1)) {
       this.rest = joined(this.rest, chunk, chunk.length);
-      if (this.rest.length > LONGEST_ROW) this.giveUp();
+      this.cutLongRow();
       return;
     }
     const bridge = joined(this.rest, chunk, first + 1);
@@ -64,7 +66,18 @@ export class RowFeeder {
     if (this.endByte === CR && end === bytes.length - 1) end = bytes.lastIndexOf(CR, end - 1);
     const read = end < 0 ? 0 : this.scanner.scan(bytes, 0, end + 1);
     this.rest = read < bytes.length ? bytes.slice(read) : EMPTY;
-    if (this.rest.length > LONGEST_ROW) this.giveUp();
+    this.cutLongRow();
+  }
+
+  /** Gives up what cannot be a row, always by the same bytes, whatever the chunks were. */
+  private cutLongRow(): void {
+    if (this.rest.length <= LONGEST_ROW) return;
+    const end = this.rest.lastIndexOf(this.endByte, LONGEST_ROW - 1);
+    const after = this.rest.slice(end < 0 ? LONGEST_ROW : end + 1);
+    this.rest = this.rest.slice(0, end < 0 ? LONGEST_ROW : end + 1);
+    this.giveUp();
+    this.rest = after;
+    this.rescan();
   }
 
   private rescan(): void {
@@ -75,16 +88,13 @@ export class RowFeeder {
 
   /** Reads what is left as rows, whatever is open in it: line end added, quotes taken as they are. */
   private giveUp(): void {
-    let bytes = joined(this.rest, LINE_END, 1);
+    const bytes = joined(this.rest, LINE_END, 1);
     this.rest = EMPTY;
-    while (bytes.length > 0) {
-      const read = this.scanner.scan(bytes, 0, bytes.length);
-      if (read >= bytes.length) return;
-      bytes = bytes.slice(read);
-      const quote = bytes.indexOf(34);
-      if (quote < 0) return;
-      bytes[quote] = 32;
-    }
+    const read = this.scanner.scan(bytes, 0, bytes.length);
+    if (read >= bytes.length) return;
+    const open = bytes.slice(read);
+    for (let i = open.indexOf(QUOTE); i >= 0; i = open.indexOf(QUOTE, i + 1)) open[i] = BLANK;
+    this.scanner.scan(open, 0, open.length);
   }
 }
 

@@ -104,6 +104,7 @@ export async function readLong(
   const scanned = await scanText(input, head, {
     kinds,
     readers,
+    heldBytes: () => rows.reduce((sum, channel) => sum + channel.times.bytes + channel.values.bytes, 0),
     needed: [timeColumn ?? columns.name.index, columns.name.index],
     take(stage, count, decimals) {
       for (let at = 0; at < count * width; at += width) {

@@ -47,6 +47,7 @@ export async function readPaired(
     kinds,
     readers,
     needed: [],
+    heldBytes: () => stores.reduce((sum, store) => sum + (store?.bytes ?? 0), 0),
     take(stage, rows, decimals) {
       stores.forEach((store, column) => {
         store?.take(stage, column, kinds.length, rows, decimals);

@@ -6,6 +6,7 @@ import type { ColumnChoice } from '../../record/schema.ts';
 import type { LayoutInput } from '../layouts/layout.ts';
 import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
+import { refused } from '../refusals.ts';
 import { mendTimes } from '../time/mendTimes.ts';
 import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
 import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
@@ -15,7 +16,7 @@ import { type StoredTimes, TimeStore } from '../time/timeStore.ts';
 import { timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
-import { type ScanResult, scanText } from './scanText.ts';
+import { overBudget, type ScanResult, scanText } from './scanText.ts';
 import { sparse } from './sparse.ts';
 import { statusCode } from './statusWords.ts';
 import type { TextColumn, TextHead } from './textPlan.ts';
@@ -41,6 +42,9 @@ export async function readWide(
   const timeColumn = timeColumnOf(time);
   const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : null;
   const expected = expectedRows(input, head);
+  const needs = expected * 4 * kinds.filter((kind) => kind !== SKIP).length;
+  const problem = overBudget({ ...input, bytesTotal: null }, needs, 0);
+  if (problem !== null) return refused(problem);
   const times = new TimeStore(time.kind === 'number' ? time.over / time.times : 1, expected);
   const stores = Array.from(kinds, (kind, i) =>
     kind === SKIP || i === timeColumn || i === dateColumn ? null : new ColumnStore(false, expected),
@@ -49,6 +53,7 @@ export async function readWide(
     kinds,
     readers,
     needed: [timeColumn, dateColumn].filter((column) => column !== null),
+    heldBytes: () => stores.reduce((sum, store) => sum + (store?.bytes ?? 0), times.bytes),
     take(stage, rows, decimals) {
       if (timeColumn !== null) {
         if (dateColumn !== null) addColumn(stage, timeColumn, dateColumn, width, rows);

@@ -1,5 +1,5 @@
 import type { LayoutInput } from '../layouts/layout.ts';
-import type { Outcome } from '../problem.ts';
+import type { Outcome, Problem } from '../problem.ts';
 import { REFUSALS, refused } from '../refusals.ts';
 import { RowFeeder } from './feedRows.ts';
 import type { LineMap } from './lineMap.ts';
@@ -15,6 +15,8 @@ export interface ScanSetup {
   readonly readers: readonly (TextReader | null)[];
   /** Columns without which a row is dropped. */
   readonly needed: readonly number[];
+  /** Bytes that the values read so far take. */
+  heldBytes(): number;
   /** `rows` rows of kinds.length values each; `decimals` as ColumnStore.take wants it. */
   take(stage: Float64Array, rows: number, decimals: number): void;
 }
@@ -57,17 +59,33 @@ export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSe
   );
   const feeder = new RowFeeder(scanner, head.onlyCr, tally);
   let bytes = 0;
-  for await (const chunk of input.chunks) {
+  for await (const given of input.chunks) {
+    // Shells hand over buffers of a class of their own; the row loops are quicker if they meet one class only.
+    const chunk = new Uint8Array(given.buffer, given.byteOffset, given.byteLength);
     for (let at = 0; at < chunk.length; at += PIECE) {
       const piece = chunk.subarray(at, at + PIECE);
       const skip = Math.max(0, Math.min(piece.length, head.dataByte - bytes));
       bytes += piece.length;
       if (skip < piece.length) feeder.feed(piece.subarray(skip));
       if (!input.goesOn(scanner.rows)) return refused(REFUSALS.cancelled(input.head.name));
+      const problem = overBudget(input, setup.heldBytes(), bytes);
+      if (problem !== null) return refused(problem);
     }
   }
   feeder.finish();
   if (tally.openEnd && tally.cut.count === 0 && scanner.rows > 1)
     add(tally.open, scanner.lines.lineOf(scanner.rows - 1), '');
   return { ok: true, value: { rows: scanner.rows, bytes, tally, lines: scanner.lines } };
+}
+
+/** The refusal where the values need more memory than there is, with what the whole file would need; else null. */
+export function overBudget(
+  { head, options, bytesTotal }: LayoutInput,
+  held: number,
+  bytesRead: number,
+): Problem | null {
+  const budget = options.memoryBytes;
+  if (budget === undefined || held <= budget) return null;
+  const whole = bytesTotal === null || bytesRead === 0 ? held : Math.max(held, (held * bytesTotal) / bytesRead);
+  return REFUSALS.tooLarge(head.name, whole, budget);
 }

@@ -5,6 +5,7 @@ import type { Dialect } from './dialect.ts';
 import type { Encoding } from './encoding.ts';
 import { isMissingWord } from './missingWords.ts';
 import { decimalsOf, parseNumber } from './parseNumber.ts';
+import { quotedRow } from './quotedRow.ts';
 import { type DifficultRow, NUMBER, type OddCells, SKIP } from './scanPlan.ts';
 import { add, type TextTally } from './tally.ts';
 import type { TextReader } from './textReaders.ts';
@@ -77,23 +78,17 @@ export class TextCells implements OddCells {
 
   difficult(stage: Float64Array, at: number, bytes: Uint8Array, start: number, to: number, line: number): DifficultRow {
     const { dialect, encoding, kinds } = this.plan;
-    const end = endOfQuotedRow(bytes, start, to, dialect.delimiter.charCodeAt(0));
+    const { end, lines, stray } = quotedRow(bytes, start, to, dialect.delimiter.charCodeAt(0));
     if (end < 0) return { next: -1, kept: false, lines: 0 };
     const text = decodeText(bytes, start, end, encoding);
-    const parsed = Papa.parse<string[]>(text, { delimiter: dialect.delimiter, newline: '\n' });
-    const row = parsed.data[0] ?? [];
+    const row = stray ? text.replaceAll('"', ' ').split(dialect.delimiter) : splitQuoted(text, dialect);
     for (let column = 0; column < kinds.length; column++) {
       const cell = row[column] ?? '';
       const kind = kinds[column];
-      stage[at + column] =
-        kind === SKIP || cell.trim() === ''
-          ? Number.NaN
-          : kind === NUMBER
-            ? this.numberIn(column, cell, line)
-            : this.textIn(column, cell, line);
+      if (kind === SKIP || cell.trim() === '') stage[at + column] = Number.NaN;
+      else stage[at + column] = kind === NUMBER ? this.numberIn(column, cell, line) : this.textIn(column, cell, line);
     }
     const next = end + (bytes[end] === 13 && bytes[end + 1] === 10 ? 2 : 1);
-    const lines = 1 + (text.match(/\r\n|\n|\r/g)?.length ?? 0);
     return { next, kept: this.keeps(stage, at, row.length, bytes, start, end, line), lines };
   }
 
@@ -165,21 +160,11 @@ function unquoted(text: string): string {
     : text;
 }
 
-/** Line end of a row whose quoted cells may hold line ends themselves; -1 where it lies beyond `to`. */
-function endOfQuotedRow(bytes: Uint8Array, start: number, to: number, delimiter: number): number {
-  let open = false;
-  let cellStart = true;
-  for (let pos = start; pos < to; pos++) {
-    const c = bytes[pos];
-    if (open) {
-      if (c !== 34) continue;
-      if (bytes[pos + 1] === 34) pos++;
-      else open = false;
-      continue;
-    }
-    if (c === 10 || c === 13) return pos;
-    if (c === 34 && cellStart) open = true;
-    cellStart = c === delimiter || (cellStart && c === 32);
-  }
-  return -1;
+function splitQuoted(text: string, { delimiter }: Dialect): string[] {
+  if (delimiter === ' ')
+    return text
+      .replaceAll('"', ' ')
+      .trim()
+      .split(/[ \t]+/);
+  return Papa.parse<string[]>(text, { delimiter, newline: '\n' }).data[0] ?? [];
 }

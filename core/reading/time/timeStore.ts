@@ -34,6 +34,11 @@ export class TimeStore {
     this.length += rows;
   }
 
+  /** Bytes that are taken. */
+  get bytes(): number {
+    return this.listed?.byteLength ?? 0;
+  }
+
   finish(): StoredTimes {
     const { start, step, length, listed } = this;
     if (listed !== null) return { kind: 'listed', times: listed.subarray(0, length) };
