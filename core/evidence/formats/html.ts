@@ -135,23 +135,11 @@ function tableMarkup({ caption, columns, rows }: Extract<Block, { kind: 'table' 
 }
 
 /** Columns of the program's own short words, which never break inside; a stranger's names may break anywhere. */
-const OWN_WORDS = new Set([
-  'state',
-  'bank',
-  'unit',
-  'status',
-  'code',
-  'origin',
-  'finding',
-  'for',
-  'side',
-  'takenAt',
-  'role',
-]);
+const OWN_WORDS = new Set(['bank', 'unit', 'status', 'code', 'origin', 'finding', 'for', 'side', 'takenAt', 'role']);
 
 function cellMarkup(cell: Cell, column: Column | undefined, place: number): Markup {
   const none = cell.kind === 'none' ? 'none' : null;
-  const own = OWN_WORDS.has(column?.id ?? '') ? 'own' : null;
+  const own = column?.id === 'state' ? 'state' : OWN_WORDS.has(column?.id ?? '') ? 'own' : null;
   const words = cellWords(cell);
   const classes = [column?.align === 'right' ? 'number' : null, none, own].filter((name) => name !== null).join(' ');
   const attributes = { class: classes === '' ? null : classes };

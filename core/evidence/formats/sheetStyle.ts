@@ -30,6 +30,7 @@ table { border-collapse: collapse; width: 100%; font-size: 9.5pt; line-height: 1
 caption { text-align: left; padding-bottom: 1.2mm; }
 th, td { text-align: left; vertical-align: top; padding: 0.8mm 2.5mm 0.8mm 0; border-bottom: 0.35pt solid #bbb; overflow-wrap: anywhere; }
 .own { overflow-wrap: normal; }
+.state, td.none { white-space: nowrap; }
 th:last-child, td:last-child { padding-right: 0; }
 thead th { border-bottom: 1pt solid #111; font-weight: 600; vertical-align: bottom; overflow-wrap: normal; }
 tbody th { font-weight: 400; }
@@ -48,6 +49,7 @@ footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-
 #windowDetails p, #windowDetails ul { font-size: 9pt; line-height: 1.3; max-width: none; }
 @media print {
   body { padding: 0; max-width: none; }
+  footer { margin-top: 4mm; break-before: avoid; }
   thead { display: table-header-group; }
   tr, dl div, li, figure, p + .blank, dl + .blank { margin-top: 2mm; }
 .blank + p { margin-top: 3.5mm; }
@@ -57,10 +59,7 @@ footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-
 }
 `;
 
-/**
- * The style of a sheet on its paper. The margin boxes name vehicle and page on every page where the engine knows them;
- * the shell prints the same line itself where it does not.
- */
+/** The style of a sheet on its paper. The line at the foot of every page is the shell's, which takes it from the title. */
 export function sheetStyle(paper: Sheet['paper']): string {
   const size = paper === 'A4' ? '210mm 297mm' : '8.5in 11in';
   return `@page { size: ${size}; margin: 15mm 14mm 18mm; }${BASE}`;
