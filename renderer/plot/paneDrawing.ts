@@ -199,15 +199,21 @@ export class PaneDrawing implements StageDrawing {
   }
 
   private judgeSight(): void {
-    if (!this.loaders.every((loader) => loader.upToDate)) return;
-    const { low, high, entries } = this.seen();
-    const [from, to] = this.range;
-    const failed = this.loaders.some((loader) => loader.failed);
-    const outside = low > to ? 'above' : high < from ? 'below' : 'drawn';
-    const sight: PaneSight = failed ? 'failed' : entries === 0 ? 'noSamples' : outside;
+    const sight = this.sightNow();
     if (sight === this.sight) return;
     this.sight = sight;
     this.onSight(sight);
+  }
+
+  /** Nothing is said of a view that is still asked for: what is drawn meanwhile is the one before. */
+  private sightNow(): PaneSight {
+    if (this.loaders.some((loader) => loader.failed)) return 'failed';
+    if (!this.loaders.every((loader) => loader.upToDate)) return 'drawn';
+    const { low, high, entries } = this.seen();
+    const [from, to] = this.range;
+    if (entries === 0) return 'noSamples';
+    if (low > to) return 'above';
+    return high < from ? 'below' : 'drawn';
   }
 }
 

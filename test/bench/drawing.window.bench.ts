@@ -1,6 +1,7 @@
 // npm run bench -- drawing: pans and zooms 200 times in the real program over ten hours at 1000 rows a second, over six
 // minutes of the same, and over four bare panes of the drawing library, all in one run. Prints milliseconds of the
-// page's own thread for each move, pixels included. Environment: TAILTRACE_BENCH_ROWS for another length.
+// page's own thread for each move, pixels included; the yardstick of the same run is what they are to be read against.
+// Environment: TAILTRACE_BENCH_ROWS for another length.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -14,7 +15,7 @@ import { writeLongDrive } from './longDrive.ts';
 const SIZE = { width: 1280, height: 760 };
 const MOVES = 200;
 const SHORT_ROWS = 360_000;
-const LONG_ROWS = Number(process.env['TAILTRACE_BENCH_ROWS'] ?? 36_000_000);
+const LONG_ROWS = Number(process.env.TAILTRACE_BENCH_ROWS ?? 36_000_000);
 const OPEN_LIMIT_MS = 600_000;
 /** Moves before the measured ones, so that nothing is compiled or loaded for the first time among them. */
 const WARM_MOVES = 40;
@@ -38,8 +39,7 @@ try {
 async function program(capture: string): Promise<MoveCosts> {
   const opened = await launchProgram({ args: [capture], size: SIZE });
   try {
-    // A long capture may still be looked through for offers when its traces are there; drawing does not wait for that.
-    await opened.page.locator('.tracePane').first().waitFor({ timeout: OPEN_LIMIT_MS });
+    await opened.page.locator('html[data-settled="true"]').waitFor({ state: 'attached', timeout: OPEN_LIMIT_MS });
     // Four panes, nothing but paper: each sensor in its own pane, both margins folded.
     await opened.app.evaluate(({ Menu }) => {
       for (const id of ['view.overlay', 'view.margins']) Menu.getApplicationMenu()?.getMenuItemById(id)?.click();
@@ -85,14 +85,16 @@ function turnOf(index: number): [number, number] {
 
 function print(rows: readonly (readonly [string, MoveCosts])[]): void {
   const figure = (value: number): string => value.toFixed(1).padStart(9);
-  console.log(`${MOVES} moves each at ${SIZE.width} × ${SIZE.height}, ms of the page's own thread for a move`);
-  console.log(`${''.padEnd(48)}   median      95 %   longest task`);
+  say(`${MOVES} moves each at ${SIZE.width} × ${SIZE.height}, ms of the page's own thread for a move`);
+  say(`${''.padEnd(48)}   median      95 %   longest task`);
   for (const [words, { costs, longestTaskMs }] of rows) {
     const longest = longestTaskMs === 0 ? 'none over 50' : longestTaskMs.toFixed(0);
-    console.log(`${words.padEnd(48)}${figure(quantile(costs, 0.5))} ${figure(quantile(costs, 0.95))}   ${longest}`);
+    say(`${words.padEnd(48)}${figure(quantile(costs, 0.5))} ${figure(quantile(costs, 0.95))}   ${longest}`);
   }
   const median = (at: number): number => quantile(rows[at]?.[1].costs ?? [], 0.5);
-  console.log(
-    `long over short: ${(median(2) / median(1)).toFixed(2)}; long over bare: ${(median(2) / median(0)).toFixed(2)}`,
-  );
+  say(`long over short: ${(median(2) / median(1)).toFixed(2)}; long over bare: ${(median(2) / median(0)).toFixed(2)}`);
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
 }
