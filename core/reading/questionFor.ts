@@ -62,6 +62,7 @@ function guessOf(channel: RawChannel | undefined, guess: FinishedCapture['guesse
   return {
     index: channel?.index ?? 0,
     name: channel?.name ?? '',
+    ...(channel?.heading === undefined ? {} : { heading: channel.heading }),
     unit: guess.unit === null ? null : (findUnit(guess.unit)?.symbol ?? guess.unit),
     role: guess.role,
     bank: guess.bank,

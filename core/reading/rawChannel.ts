@@ -6,6 +6,8 @@ export interface RawChannel {
   /** Column of the file, or place in the list of names of a long file; index of the choice of columns. */
   readonly index: number;
   readonly name: string;
+  /** The whole heading as the file writes it, where there is one. */
+  readonly heading?: string;
   readonly unit: string | null;
   readonly time: TimeBase;
   readonly values: Float32Array | Float64Array;

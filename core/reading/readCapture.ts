@@ -49,6 +49,8 @@ export interface ReadProgress {
 export interface ColumnGuess {
   readonly index: number;
   readonly name: string;
+  /** The whole heading as the file writes it, unit and all, where it differs from the name. */
+  readonly heading?: string;
   readonly unit: string | null;
   readonly role: Role | 'time' | 'ignore';
   readonly bank: Bank;

@@ -1,11 +1,12 @@
 import type { Readable } from 'node:stream';
 import type { ReadInput } from '../../core/contract/buildCommandReport.ts';
+import type { ColumnsFile } from '../../core/reading/columnsFile.ts';
 import type { Outcome } from '../../core/reading/problem.ts';
 import type { ReadCapture, readCapture } from '../../core/reading/readCapture.ts';
 import type { ColumnChoice } from '../../core/record/schema.ts';
 import { type HeldBytes, SourceFault } from '../../core/service/coreHost.ts';
 import { captureBytes } from './captureBytes.ts';
-import { type ColumnsFile, choiceFor } from './columnsFile.ts';
+import { choiceFor } from './columnsFile.ts';
 
 export interface InputPlace {
   readonly named: string;

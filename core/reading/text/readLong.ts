@@ -148,7 +148,15 @@ function assemble(rows: readonly ChannelRows[], units: readonly string[], time: 
     const unit = channel.unit >= 0 ? (units[channel.unit] ?? null) : parted.unit;
     const kept = values instanceof Float32Array ? new Float32Array(values.length) : new Float64Array(values.length);
     for (let i = 0; i < kept.length; i++) kept[i] = values[order === null ? i : (order[i] ?? 0)] ?? Number.NaN;
-    return { index, name: parted.name, unit, time: shared(bases, timeBaseOf(timesS, firstS)), values: kept, decimals };
+    return {
+      index,
+      name: parted.name,
+      heading: channel.name,
+      unit,
+      time: shared(bases, timeBaseOf(timesS, firstS)),
+      values: kept,
+      decimals,
+    };
   });
   return { channels, warnings, firstS: Number.isFinite(firstS) && time.kind !== 'rate' ? firstS : Number.NaN };
 }

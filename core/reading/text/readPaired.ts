@@ -63,7 +63,15 @@ export async function readPaired(
   for (const { parts } of taken) {
     for (const { column, timesS, values, decimals } of parts) {
       const time = timeBaseOf(timesS, firstS);
-      channels.push({ index: column.index, name: column.name, unit: column.unit, time, values, decimals });
+      channels.push({
+        index: column.index,
+        name: column.name,
+        heading: column.heading,
+        unit: column.unit,
+        time,
+        values,
+        decimals,
+      });
     }
   }
   const warnings = taken.flatMap((one) => one.warnings);

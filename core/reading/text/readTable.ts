@@ -112,6 +112,7 @@ function otherColumns(head: TextHead, time: TimePlan, table: TableRead): ColumnG
       return {
         index: column.index,
         name: column.name,
+        heading: column.heading,
         unit: column.unit,
         role: isTime ? ('time' as const) : ('ignore' as const),
         bank: null,

@@ -72,7 +72,15 @@ export async function readWide(
     const { values, decimals, range } = store.finish();
     const ordered = timed.order === null ? values : reordered(values, timed.order);
     const dense = sparse(ordered, timed.base, range.finite);
-    channels.push({ index: column.index, name: column.name, unit: column.unit, decimals, range, ...dense });
+    channels.push({
+      index: column.index,
+      name: column.name,
+      heading: column.heading,
+      unit: column.unit,
+      decimals,
+      range,
+      ...dense,
+    });
   }
   return { ok: true, value: { channels, scan, warnings: timed.warnings, firstS: timed.firstS } };
 }

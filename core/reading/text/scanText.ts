@@ -41,6 +41,7 @@ export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSe
       dialect: head.found.dialect,
       encoding: head.encoding,
       headings: head.columns.map(({ heading }) => heading),
+      cellUnits: head.columns.map(({ sample }) => sample.cellUnit),
       sawDecimals: (decimals) => scanner.sawDecimals(decimals),
       flush: setup.take,
     },

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { convert } from '../../units/convert.ts';
 import { splitValueUnit } from './cellKind.ts';
 import { decodeText } from './decodeText.ts';
 import type { Dialect } from './dialect.ts';
@@ -17,6 +18,8 @@ export interface CellPlan {
   readonly kinds: Uint8Array;
   readonly readers: readonly (TextReader | null)[];
   readonly headings: readonly string[];
+  /** Unit behind the numbers of each column's cells, or null. */
+  readonly cellUnits: readonly (string | null)[];
   /** Columns of which at least one must hold a value for the row to be kept. */
   readonly needed: readonly number[];
   sawDecimals(decimals: number): void;
@@ -108,7 +111,7 @@ export class TextCells implements OddCells {
     const withUnit = splitValueUnit(text, decimal);
     if (withUnit !== null) {
       this.plan.sawDecimals(decimalsOf(text.replace(/[^\d.,eE+-].*$/, '')));
-      return withUnit.value;
+      return inColumnUnit(withUnit, this.plan.cellUnits[column] ?? null);
     }
     this.noValue(column, line, text, isMissingWord(text));
     return value;
@@ -151,6 +154,12 @@ export class TextCells implements OddCells {
     const own = new Set(this.plan.headings);
     return cells.filter((cell) => cell !== '' && own.has(cell)).length * 2 > cells.length;
   }
+}
+
+/** Instruments change from mV to V as they go; the column keeps the unit it began with. */
+function inColumnUnit({ value, unit }: { value: number; unit: string }, columnUnit: string | null): number {
+  if (columnUnit === null || columnUnit === unit) return value;
+  return convert(value, unit, columnUnit) ?? Number.NaN;
 }
 
 function unquoted(text: string): string {
