@@ -1,7 +1,5 @@
 import type { Channel } from '../capture/channel.ts';
-import { gapOf } from '../capture/gap.ts';
 import { ROLE_FACTS } from '../capture/roles.ts';
-import { sampleCount, type TimeBase, timeAt } from '../capture/timeBase.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { AssignedRole } from './naming/assignRoles.ts';
 
@@ -34,7 +32,7 @@ export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureW
     );
   }
   if (facts.finite === 0) say('other', `“${name}” holds no values.`);
-  else if (facts.resolution === 0 && facts.finite > 1 && role !== 'fuelStatus') {
+  else if (facts.min === facts.max && facts.finite > 1 && mayChange(channel)) {
     say(
       'channelNeverChanges',
       `“${name}” never changes; it stays at ${tidy(facts.min)} ${channel.unit === '1' ? '' : channel.unit}`
@@ -43,57 +41,17 @@ export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureW
       facts.finite,
     );
   }
-  if (role !== 'fuelStatus' && facts.renewalRateHz > 0 && facts.renewalRateHz < facts.medianRateHz * 0.75) {
-    say(
-      'heldValues',
-      `“${name}” is written at ${tidy(facts.medianRateHz)} Hz but renewed at only about ${tidy(facts.renewalRateHz)} Hz; the rows between repeat the last value.`,
-      facts.finite,
-    );
-  }
   return found;
+}
+
+/** A parked car's speed and a status that stays closed loop are as they should be. */
+function mayChange({ role, facts }: Channel): boolean {
+  return role !== 'fuelStatus' && !(role === 'speed' && facts.max === 0);
 }
 
 function place({ bank, sensor }: Channel): string {
   if (bank === null) return '';
   return sensor === null ? `, bank ${bank}` : `, bank ${bank} sensor ${sensor}`;
-}
-
-/** Gaps, once for each time base. */
-export function timeWarnings(channels: readonly Channel[], rowOf: (index: number) => number | null): CaptureWarning[] {
-  const seen = new Set<TimeBase>();
-  const found: CaptureWarning[] = [];
-  for (const { time, facts } of channels) {
-    if (seen.has(time) || time.kind === 'regular' || facts.medianRateHz === 0) continue;
-    seen.add(time);
-    const warning = gaps(time, gapOf(facts), rowOf);
-    if (warning !== null && !found.some(({ detail }) => detail === warning.detail)) found.push(warning);
-  }
-  return found.slice(0, 4);
-}
-
-function gaps(time: TimeBase, least: number, rowOf: (index: number) => number | null): CaptureWarning | null {
-  let count = 0;
-  let first = -1;
-  let longest = 0;
-  let longestAt = 0;
-  for (let i = 1; i < sampleCount(time); i++) {
-    const step = timeAt(time, i) - timeAt(time, i - 1);
-    if (step <= least) continue;
-    count++;
-    if (first < 0) first = i;
-    if (step > longest) {
-      longest = step;
-      longestAt = timeAt(time, i - 1);
-    }
-  }
-  if (count === 0) return null;
-  return {
-    id: 'gap',
-    detail: `${count === 1 ? 'One gap' : `${count} gaps`} in the recording, the longest of ${tidy(longest)} s at ${tidy(longestAt)} s.`,
-    row: rowOf(first),
-    count,
-    repaired: false,
-  };
 }
 
 function tidy(value: number): string {

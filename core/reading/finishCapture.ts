@@ -8,8 +8,10 @@ import { sampleCount, timeAt } from '../capture/timeBase.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { ColumnChoice } from '../record/schema.ts';
 import { findUnit, sameUnit } from '../units/findUnit.ts';
-import { channelWarnings, timeWarnings } from './channelWarnings.ts';
+import { channelWarnings } from './channelWarnings.ts';
 import { convertValues } from './convertValues.ts';
+import { gapWarnings } from './gapWarnings.ts';
+import { heldWarnings } from './heldWarnings.ts';
 import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
 import type { RawChannel } from './rawChannel.ts';
 import { sampleBehaviour } from './sampleBehaviour.ts';
@@ -62,7 +64,7 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
     channels.push(channel);
     warnings.push(...channelWarnings(channel, guess));
   });
-  warnings.push(...timeWarnings(channels, raw.rowOf));
+  warnings.push(...heldWarnings(channels), ...gapWarnings(channels, raw.rows, raw.rowOf));
   const capture: Capture = {
     name: raw.name,
     bytes: raw.bytes,
