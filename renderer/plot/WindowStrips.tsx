@@ -33,6 +33,9 @@ export const WindowStrips = memo(function WindowStrips({ stage, windows, selecte
   );
 });
 
+/** An offer narrower than this is a bracket at the top: many outlines side by side would be a fence before the traces. */
+const NARROW_PX = 48;
+
 /** Puts a strip where its stretch is, cut off at the edges of the paper. */
 export function placeStrip(strip: HTMLElement, scale: TimeScale, startS: number, endS: number): void {
   const left = scale.clampX(scale.xOf(startS));
@@ -43,6 +46,7 @@ export function placeStrip(strip: HTMLElement, scale: TimeScale, startS: number,
   // An end beyond the paper is not drawn as if it were one.
   strip.classList.toggle('runsIn', startS < scale.startS);
   strip.classList.toggle('runsOut', endS > scale.endS);
+  strip.classList.toggle('narrow', right - left < NARROW_PX);
   strip.style.transform = `translateX(${left}px)`;
   strip.style.width = `${Math.max(1, right - left)}px`;
 }
