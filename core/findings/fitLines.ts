@@ -15,77 +15,93 @@ export interface LineWish {
   readonly ends: readonly [number, number] | null;
 }
 
-/** Pull of slopes and levels towards 0, in cases: keeps a rare reason from being believed on a handful of cases. */
-const PULL = 2;
+/** Pull of slopes towards 0, in cases: keeps a rare reason from being believed on a handful of cases. */
+const PULL = 0.3;
 const STEPS = 100;
 
 /**
- * Fits the lines of the additive model by logistic regression (maximum likelihood with a quadratic penalty, Newton's
- * method): each reason present adds slope * (value cut to its ends - middle) to the logarithm of odds, a missing one
- * adds nothing. Slopes that would be negative are held at 0, and the rest fitted again, so that every line is monotone.
- * The same cases give the same lines to the last digit; lines are rounded to 3 significant digits.
+ * Fits the lines of the additive model in two steps. First each reason by itself: a logistic regression gives the value
+ * at which it speaks for neither side, its middle. Then all together: slopes alone, by maximum likelihood with a
+ * quadratic penalty (Newton's method), each reason adding slope * (value cut to its ends - middle) to the logarithm of
+ * odds, a missing one nothing. So a reason points the way it would point alone, and leaving one out leaves the others
+ * true. Slopes that would be negative are held at 0 and the rest fitted again: every line is monotone. The same cases
+ * give the same lines to the last digit; lines are rounded to 3 significant digits.
  */
 export function fitLines(cases: readonly KnownCase[], wishes: readonly LineWish[]): Record<string, Line> {
-  const ends = wishes.map(({ id, ends: given }) => given ?? endsOf(cases, id));
-  const rows = cases.map(({ features }) => rowOf(features, wishes, ends));
   const failed = cases.map((one) => one.failed);
-  let free = wishes.map(() => true);
+  const lines = wishes.map((wish) => ({ ...wish, ...middleOf(cases, wish) }));
+  const rows = cases.map(({ features }) =>
+    Float64Array.from(lines, ({ id, low, high, middle }) => {
+      const value = features[id];
+      return value === undefined ? 0 : Math.min(high, Math.max(low, value)) - middle;
+    }),
+  );
+  const pulls = lines.map(({ low, high }) => pullFor(low, high));
+  const slopes = monotone(rows, failed, pulls);
+  return Object.fromEntries(
+    lines.map(({ id, low, high, middle }, k): [string, Line] => [
+      id,
+      { middle: rounded(middle), slope: rounded(slopes[k] ?? 0), low: rounded(low), high: rounded(high) },
+    ]),
+  );
+}
+
+/** Where a reason by itself speaks for neither side, and its ends. Outside the ends a middle would never be met. */
+function middleOf(cases: readonly KnownCase[], { id, ends }: LineWish): Omit<Line, 'slope'> {
+  const seen = cases.flatMap(({ features, failed }) => {
+    const value = features[id];
+    return value === undefined ? [] : [{ value, failed }];
+  });
+  const values = sortedCopy(seen.map(({ value }) => value));
+  if (values.length === 0) return { low: 0, high: 0, middle: 0 };
+  const [low, high] = ends ?? [quantileSorted(values, 0.02), quantileSorted(values, 0.98)];
+  const centre = (low + high) / 2;
+  const rows = seen.map(({ value }) => Float64Array.of(Math.min(high, Math.max(low, value)) - centre, 1));
+  const [slope = 0, level = 0] = regress(
+    rows,
+    seen.map((one) => one.failed),
+    [pullFor(low, high), 0],
+  );
+  const middle = slope > 0 ? centre - level / slope : centre;
+  return { low, high, middle: Math.min(high, Math.max(low, middle)) };
+}
+
+/** Penalty on a slope so that a line of any unit is pulled alike. */
+function pullFor(low: number, high: number): number {
+  return PULL * ((high - low) / 4) ** 2;
+}
+
+function monotone(rows: readonly Float64Array[], failed: readonly boolean[], pulls: readonly number[]): Float64Array {
+  let free = pulls.map(() => true);
   for (;;) {
-    const weights = regress(rows, failed, free);
-    const negative = wishes.map((_, k) => free[k] === true && (weights[2 * k] ?? 0) < 0);
-    if (!negative.includes(true)) return linesFrom(weights, wishes, ends);
-    free = free.map((one, k) => one && !negative[k]);
+    const kept = rows.map((row) => row.filter((_, k) => free[k]));
+    const found = regress(
+      kept,
+      failed,
+      pulls.filter((_, k) => free[k]),
+    );
+    let at = 0;
+    const slopes = Float64Array.from(free, (one) => (one ? (found[at++] ?? 0) : 0));
+    if (slopes.every((slope) => slope >= 0)) return slopes;
+    free = free.map((one, k) => one && (slopes[k] ?? 0) >= 0);
   }
 }
 
-function endsOf(cases: readonly KnownCase[], id: string): readonly [number, number] {
-  const values = sortedCopy(cases.flatMap(({ features }) => features[id] ?? []));
-  return values.length === 0 ? [0, 0] : [quantileSorted(values, 0.02), quantileSorted(values, 0.98)];
-}
-
-/** For each wish the value cut to its ends and counted from their middle, and 1; both 0 where the reason is missing. */
-function rowOf(
-  features: KnownCase['features'],
-  wishes: readonly LineWish[],
-  ends: readonly (readonly [number, number])[],
-): Float64Array {
-  const row = new Float64Array(2 * wishes.length);
-  wishes.forEach(({ id }, k) => {
-    const value = features[id];
-    const [low, high] = ends[k] ?? [0, 0];
-    if (value === undefined) return;
-    row[2 * k] = Math.min(high, Math.max(low, value)) - (low + high) / 2;
-    row[2 * k + 1] = 1;
-  });
-  return row;
-}
-
-/** Newton's method on the penalised likelihood. Entries of a reason that is not free keep slope 0. */
-function regress(rows: readonly Float64Array[], failed: readonly boolean[], free: readonly boolean[]): Float64Array {
-  const size = 2 * free.length;
+/** Weights of a logistic regression without further terms: Newton's method on the likelihood less the penalty. */
+function regress(rows: readonly Float64Array[], failed: readonly boolean[], pulls: readonly number[]): Float64Array {
+  const size = pulls.length;
   const weights = new Float64Array(size);
-  const fixed = (j: number) => j % 2 === 0 && free[j >> 1] !== true;
   for (let step = 0; step < STEPS; step++) {
     const { gradient, curvature } = slopesAt(rows, failed, weights);
     for (let j = 0; j < size; j++) {
-      gradient[j] = (gradient[j] ?? 0) - PULL * pullOn(j) * (weights[j] ?? 0);
-      curvature[j * size + j] = (curvature[j * size + j] ?? 0) + PULL * pullOn(j);
-      if (fixed(j)) isolate(gradient, curvature, j);
+      gradient[j] = (gradient[j] ?? 0) - (pulls[j] ?? 0) * (weights[j] ?? 0);
+      curvature[j * size + j] = (curvature[j * size + j] ?? 0) + (pulls[j] ?? 0);
     }
     const change = solveSymmetric(curvature, gradient);
-    let largest = 0;
-    for (let j = 0; j < size; j++) {
-      weights[j] = (weights[j] ?? 0) + (change[j] ?? 0);
-      largest = Math.max(largest, Math.abs(change[j] ?? 0));
-    }
-    if (largest < 1e-10) break;
+    for (let j = 0; j < size; j++) weights[j] = (weights[j] ?? 0) + (change[j] ?? 0);
+    if (change.every((one) => Math.abs(one) < 1e-10)) break;
   }
   return weights;
-}
-
-/** Levels are pulled less than slopes: where a line crosses 0 is a matter of units. */
-function pullOn(j: number): number {
-  return j % 2 === 0 ? 0.1 : 0.05;
 }
 
 function slopesAt(
@@ -110,34 +126,6 @@ function slopesAt(
     }
   });
   return { gradient, curvature };
-}
-
-/** Takes one unknown out of the system: its change is 0. */
-function isolate(gradient: Float64Array, curvature: Float64Array, j: number): void {
-  const size = gradient.length;
-  gradient[j] = 0;
-  for (let k = 0; k < size; k++) {
-    curvature[j * size + k] = 0;
-    curvature[k * size + j] = 0;
-  }
-  curvature[j * size + j] = 1;
-}
-
-function linesFrom(
-  weights: Float64Array,
-  wishes: readonly LineWish[],
-  ends: readonly (readonly [number, number])[],
-): Record<string, Line> {
-  const lines: Record<string, Line> = {};
-  wishes.forEach(({ id }, k) => {
-    const [low, high] = ends[k] ?? [0, 0];
-    const slope = weights[2 * k] ?? 0;
-    const level = weights[2 * k + 1] ?? 0;
-    // A slope of nothing has no middle: such a reason says nothing, whatever its level.
-    const middle = slope > 1e-6 ? (low + high) / 2 - level / slope : (low + high) / 2;
-    lines[id] = { middle: rounded(middle), slope: rounded(slope), low: rounded(low), high: rounded(high) };
-  });
-  return lines;
 }
 
 function rounded(value: number): number {

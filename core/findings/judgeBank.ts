@@ -65,9 +65,12 @@ export function judgeBank({
   };
 }
 
-/** What a healthy twin shows, from windows of it that nothing speaks against; null where there are none. */
+/**
+ * What a healthy twin shows, from windows of it that no blocker stands against and that do not look worse than even;
+ * null where there are none.
+ */
 function twinEvidence(twin: readonly JudgedWindow[], bank: Bank): Evidence | null {
-  const clean = twin.filter(({ score }) => score.blockers.length === 0 && score.finding === 'storing');
+  const clean = twin.filter(({ score }) => score.blockers.length === 0 && (score.probabilityNotStoring ?? 1) < 0.5);
   return clean.length > 0
     ? pool(
         clean.map(({ evidence }) => evidence),
