@@ -1,6 +1,6 @@
 import { basename, dirname, extname, join } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
-import type { Problem } from '../../core/reading/problem.ts';
+import type { Outcome, Problem } from '../../core/reading/problem.ts';
 import type { Places } from '../program/places.ts';
 import { atomicWrite } from '../store/atomicWrite.ts';
 import { type FileLayer, faultCode } from '../store/fileLayer.ts';
@@ -31,7 +31,7 @@ export interface ExportWish {
   readonly suggestedName: string;
   readonly kind: ExportKind;
   /** Made after the person has said where to: a cancelled dialog costs nothing. */
-  content(): Promise<Uint8Array>;
+  content(): Promise<Outcome<Uint8Array>>;
 }
 
 /** Where an export went, or why it did not. `path` is for the shell alone. */
@@ -61,13 +61,16 @@ export async function exportFile(
     : dialog.showSaveDialog(window, wish));
   if (canceled || filePath === undefined || filePath === '') return null;
   const path = await finalPath(tools.files, filePath, kind);
+  const name = basename(path);
+  const made = await content();
+  if (!made.ok) return { path, name, problem: made.problem };
   try {
-    await atomicWrite(tools.files, path, await content(), { mode: 0o666 });
+    await atomicWrite(tools.files, path, made.value, { mode: 0o666 });
   } catch (fault) {
-    return { path, name: basename(path), problem: writeProblem(fault, basename(path)) };
+    return { path, name, problem: writeProblem(fault, name) };
   }
   await tools.places.change((now) => ({ ...now, folders: { ...now.folders, exports: dirname(path) } })).catch(() => {});
-  return { path, name: basename(path), problem: null };
+  return { path, name, problem: null };
 }
 
 /** A name without its extension gets it; the person was then not asked about that file, so a free name is found. */

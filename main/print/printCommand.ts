@@ -11,7 +11,8 @@ export async function printCommand({ sheet, pdf, paper }: PrintWish): Promise<nu
     const bytes = await sheetToPdf(await readFile(sheet, 'utf8'), paper);
     await atomicWrite(systemFiles, pdf, bytes, { mode: 0o666 });
     return 0;
-  } catch {
+  } catch (fault) {
+    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
     process.stderr.write(`${basename(pdf)}: The sheet could not be printed to PDF. Choose .html instead.\n`);
     return 1;
   }

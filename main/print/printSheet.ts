@@ -11,11 +11,12 @@ export type Paper = 'A4' | 'Letter';
 
 const SHEET_PAGE = `${SCHEME}://sheet/`;
 
-/** In inches, as the runtime wants them: room for the foot of the page. */
-const MARGINS = { top: 0.55, bottom: 0.75, left: 0.6, right: 0.6 };
+/** Pages that are not laid out by then never will be: a sheet has tens of pages, and a page takes milliseconds. */
+const LIMIT_MS = 45_000;
 
+/** Stands in the lower margin, for which the sheet itself leaves room; the title names the vehicle. */
 const FOOT =
-  '<div style="width:100%;padding:0 0.6in;display:flex;justify-content:space-between;' +
+  '<div style="width:100%;padding:0 14mm;display:flex;justify-content:space-between;' +
   'font:8px sans-serif;color:#444"><span class="title"></span>' +
   '<span>Page <span class="pageNumber"></span> of <span class="totalPages"></span></span></div>';
 
@@ -24,7 +25,6 @@ function pdfOptions(paper: Paper): PrintToPDFOptions {
   return {
     pageSize: paper,
     printBackground: true,
-    margins: MARGINS,
     displayHeaderFooter: true,
     headerTemplate: '<span></span>',
     footerTemplate: FOOT,
@@ -33,9 +33,9 @@ function pdfOptions(paper: Paper): PrintToPDFOptions {
   };
 }
 
-/** The sheet as a PDF document with page numbers. Rejects where the runtime cannot print. */
+/** The sheet as a PDF document with page numbers. Rejects where the runtime cannot print it. */
 export function sheetToPdf(html: string, paper: Paper): Promise<Uint8Array> {
-  return withSheet(html, (window) => window.webContents.printToPDF(pdfOptions(paper)));
+  return withSheet(html, (window) => inTime(window.webContents.printToPDF(pdfOptions(paper))));
 }
 
 /** Opens the system's print dialog for the sheet. Resolves with null, or with why it was not printed. */
@@ -69,6 +69,19 @@ async function withSheet<T>(html: string, print: (window: BrowserWindow) => Prom
     return await print(window);
   } finally {
     window.destroy();
+  }
+}
+
+/** Rejects where the pages do not come; the window is then taken away, and its process with it. */
+async function inTime<T>(pages: Promise<T>): Promise<T> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<never>((_resolve, reject) => {
+    timer = setTimeout(() => reject(new Error('The sheet was not laid out in time.')), LIMIT_MS);
+  });
+  try {
+    return await Promise.race([pages, late]);
+  } finally {
+    clearTimeout(timer);
   }
 }
 

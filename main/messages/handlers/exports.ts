@@ -1,4 +1,5 @@
 import { shell } from 'electron';
+import type { Outcome } from '../../../core/reading/problem.ts';
 import { copyPicture, copyText } from '../../exports/clipboard.ts';
 import { type Exported, exportFile } from '../../exports/exportFile.ts';
 import { sheetToPaper, sheetToPdf } from '../../print/printSheet.ts';
@@ -20,10 +21,12 @@ export function exportHandlers({ exporting }: ShellTools): Pick<Handlers, Names>
   return {
     async exportFile({ suggestedName, kind, content }) {
       const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
-      return told(await exportFile(exporting, { suggestedName, kind, content: async () => bytes }));
+      return told(
+        await exportFile(exporting, { suggestedName, kind, content: async () => ({ ok: true, value: bytes }) }),
+      );
     },
     async exportPdf({ suggestedName, html, paper }) {
-      const content = () => sheetToPdf(html, paper);
+      const content = () => made(sheetToPdf(html, paper));
       return told(await exportFile(exporting, { suggestedName, kind: 'pdf', content }));
     },
     async printSheet({ html, paper }) {
@@ -44,6 +47,20 @@ export function exportHandlers({ exporting }: ShellTools): Pick<Handlers, Names>
     },
   };
 }
+
+function made(pages: Promise<Uint8Array>): Promise<Outcome<Uint8Array>> {
+  return pages.then(
+    (value): Outcome<Uint8Array> => ({ ok: true, value }),
+    () => ({ ok: false, problem: notMade() }),
+  );
+}
+
+const notMade = () => ({
+  id: 'notMade',
+  what: 'The pages of the sheet could not be laid out.',
+  where: 'the PDF document',
+  doNext: 'Export the sheet as a web page, and print it from a browser.',
+});
 
 const notPrinted = () => ({
   id: 'notPrinted',

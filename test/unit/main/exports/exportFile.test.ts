@@ -33,7 +33,7 @@ function run(wish: Partial<ExportWish> = {}, files = systemFiles) {
   return exportFile(tools, {
     suggestedName: 'Van 14, evidence.html',
     kind: 'html',
-    content: async () => Buffer.from('new'),
+    content: async () => ({ ok: true, value: Buffer.from('new') }),
     ...wish,
   });
 }
@@ -50,7 +50,7 @@ describe('G6: exports', () => {
 
   it('make nothing that nobody wanted', async () => {
     answer(null);
-    const content = vi.fn(async () => Buffer.from('new'));
+    const content = vi.fn<ExportWish['content']>();
     await run({ content });
     expect(content).not.toHaveBeenCalled();
   });
@@ -95,8 +95,9 @@ describe('G6: exports', () => {
     const path = join(folder, 'sheet.pdf');
     writeFileSync(path, 'old');
     answer(path);
-    const content = () => Promise.reject(new Error('the printer of pages is gone'));
-    expect(await run({ kind: 'pdf', content })).toMatchObject({ name: 'sheet.pdf', problem: { id: 'notWritten' } });
+    const problem = { id: 'notMade', what: 'No pages.', where: 'the PDF document', doNext: 'Export a web page.' };
+    const content = async () => ({ ok: false, problem }) as const;
+    expect(await run({ kind: 'pdf', content })).toEqual({ path, name: 'sheet.pdf', problem });
     expect(readFileSync(path, 'utf8')).toBe('old');
   });
 });
