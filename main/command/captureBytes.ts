@@ -10,18 +10,23 @@ import { fileBytes } from '../coreProcess/fileBytes.ts';
 
 export const STANDARD_INPUT = 'standard input';
 
-/** Opens a capture as it was named on the command line; relative paths are counted from `folder`. */
-export async function captureBytes(named: string, folder: string, input: Readable): Promise<Outcome<HeldBytes>> {
-  if (named === '-') return { ok: true, value: streamBytes(input) };
+/**
+ * Opens a capture as it was named on the command line; relative paths are counted from `folder`. With `twice` it can be
+ * read again from its start, for which standard input has to be kept in memory.
+ */
+export async function captureBytes(
+  named: string,
+  folder: string,
+  input: Readable,
+  twice: boolean,
+): Promise<Outcome<HeldBytes>> {
+  if (named === '-') return { ok: true, value: streamBytes(input, twice) };
   const path = resolve(folder, named);
   return fileBytes(path, basename(path));
 }
 
-/**
- * The bytes of a stream, which come only once: they are kept, so that a second reading finds them again, and hashed when
- * they have all come.
- */
-export function streamBytes(stream: Readable): HeldBytes {
+/** The bytes of a stream, which come only once, hashed when they have all come. */
+export function streamBytes(stream: Readable, twice: boolean): HeldBytes {
   const kept: Uint8Array[] = [];
   const hash = createHash('sha256');
   let ended = false;
@@ -32,7 +37,7 @@ export function streamBytes(stream: Readable): HeldBytes {
     try {
       for await (const chunk of stream.iterator({ destroyOnReturn: false })) {
         const bytes: Uint8Array = typeof chunk === 'string' ? Buffer.from(chunk) : chunk;
-        kept.push(bytes);
+        if (twice) kept.push(bytes);
         hash.update(bytes);
         yield bytes;
       }
@@ -43,7 +48,7 @@ export function streamBytes(stream: Readable): HeldBytes {
   }
 
   return {
-    source: { name: STANDARD_INPUT, bytes: null, rereadable: true, chunks },
+    source: { name: STANDARD_INPUT, bytes: null, rereadable: twice, chunks },
     async finish() {
       for await (const _chunk of chunks()); // a reader that had seen enough
       return { ok: true, value: { sha256: hash.copy().digest('hex') } };

@@ -27,7 +27,7 @@ export async function readInput(
   place: InputPlace,
   columns: { readonly file: ColumnsFile; readonly name: string } | null,
 ): Promise<Outcome<ReadWithChoice>> {
-  const opened = await captureBytes(place.named, place.folder, place.stdin);
+  const opened = await captureBytes(place.named, place.folder, place.stdin, columns !== null);
   if (!opened.ok) return opened;
   try {
     return await readBytes(place, columns, opened.value);
