@@ -28,7 +28,7 @@ export function ViewHandle({ stage, visible, limits, onVisible }: ViewHandleProp
       const startX = scale.clampX(scale.xOf(visible.startS));
       const endX = scale.clampX(scale.xOf(visible.endS));
       const spare = Math.max(0, LEAST_HANDLE_PX - (endX - startX)) / 2;
-      const zones = edgeZones(startX - spare, endX + spare);
+      const zones = edgeZones(startX - spare, endX + spare, LEAST_HANDLE_PX);
       const set = (name: string, px: number): void => box.style.setProperty(name, `${px}px`);
       set('--start', startX);
       set('--end', endX);

@@ -32,15 +32,17 @@ export function drawGuides(
   context.clip();
   context.strokeStyle = line;
   context.fillStyle = band;
-  context.lineWidth = Math.max(1, Math.round(ratio));
+  const width = Math.max(1, Math.round(ratio));
+  context.lineWidth = width;
   context.setLineDash(GUIDE_DASH_PX.map((part) => part * ratio));
-  for (const guide of guides) drawGuide(context, map, guide);
+  // A line of an odd width is crisp between two pixels, one of an even width on them.
+  for (const guide of guides) drawGuide(context, map, guide, (width % 2) / 2);
   context.restore();
 }
 
-function drawGuide(context: CanvasRenderingContext2D, map: PaperMap, guide: ShownGuide): void {
+function drawGuide(context: CanvasRenderingContext2D, map: PaperMap, guide: ShownGuide, crisp: number): void {
   const yOf = (value: number): number =>
-    Math.round(map.bottom - ((value - map.low) / (map.high - map.low)) * (map.bottom - map.top)) + 0.5;
+    Math.round(map.bottom - ((value - map.low) / (map.high - map.low)) * (map.bottom - map.top)) + crisp;
   const top = yOf(guide.high);
   const bottom = yOf(guide.low);
   if (bottom > top) context.fillRect(map.left, top, map.right - map.left, bottom - top);

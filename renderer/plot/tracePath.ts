@@ -49,8 +49,8 @@ export interface TraceWish {
 const FAR = 4096;
 const WHOLE_TURN = 2 * Math.PI;
 
-/** Entries closer than this are columns; further apart columns would look like blocks, canvas px. */
-const CLOSEST_LINE_PX = 2;
+/** Entries closer than this are columns, canvas px: further apart columns would look like blocks, samples like beads. */
+const CLOSEST_LINE_PX = { envelope: 2, samples: 1 } as const;
 
 /** Adds `view` to its sinks. */
 export function drawTrace(view: TraceView, map: PaperMap, wish: TraceWish, sinks: TraceSinks): void {
@@ -59,7 +59,7 @@ export function drawTrace(view: TraceView, map: PaperMap, wish: TraceWish, sinks
   if (end <= first) return;
   const pitch = pitchOf(view, first, end, map);
   const breaks = wish.dash.length > 0 && view.kind === 'samples';
-  if (pitch <= CLOSEST_LINE_PX && !breaks) columnsOf(view, first, end, pitch, map, wish, sinks.columns);
+  if (pitch <= CLOSEST_LINE_PX[view.kind] && !breaks) columnsOf(view, first, end, pitch, map, wish, sinks.columns);
   else if (view.kind === 'envelope') drawEnvelope(view, first, end, map, wish, sinks);
   else drawSamples(view, first, end, map, wish, sinks);
 }

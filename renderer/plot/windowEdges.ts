@@ -11,9 +11,12 @@ export interface EdgeZones {
   readonly end: number;
 }
 
-/** Zones around both edges that never cover each other: in a narrow window they move outwards. */
-export function edgeZones(startX: number, endX: number): EdgeZones {
-  const room = Math.max(0, endX - startX);
+/**
+ * Zones around both edges that never cover each other, and leave `clearPx` free between them where there is something
+ * to grab, too: in a narrow window they move outwards.
+ */
+export function edgeZones(startX: number, endX: number, clearPx = 0): EdgeZones {
+  const room = Math.max(0, endX - startX - clearPx);
   const inside = Math.min(GRAB_PX / 2, room / 2);
   return { start: startX - (GRAB_PX - inside), end: endX - inside };
 }

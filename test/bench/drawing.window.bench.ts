@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright';
 import { launchProgram } from '../support/launchProgram.ts';
 import { openBarePanes } from './barePanes.ts';
-import { type MoveCosts, measureMoves, quantile } from './frameCosts.ts';
+import { measureMoves, quantile } from './frameCosts.ts';
 import { writeLongDrive } from './longDrive.ts';
 
 const SIZE = { width: 1280, height: 760 };
@@ -36,7 +36,7 @@ try {
   await rm(folder, { recursive: true, force: true });
 }
 
-async function program(capture: string): Promise<MoveCosts> {
+async function program(capture: string): Promise<number[]> {
   const opened = await launchProgram({ args: [capture], size: SIZE });
   try {
     await opened.page.locator('html[data-settled="true"]').waitFor({ state: 'attached', timeout: OPEN_LIMIT_MS });
@@ -52,7 +52,7 @@ async function program(capture: string): Promise<MoveCosts> {
   }
 }
 
-async function bare(): Promise<MoveCosts> {
+async function bare(): Promise<number[]> {
   const opened = await launchProgram({ size: SIZE });
   try {
     await opened.settled();
@@ -63,16 +63,16 @@ async function bare(): Promise<MoveCosts> {
   }
 }
 
-async function moveThrough(page: Page): Promise<MoveCosts> {
+async function moveThrough(page: Page): Promise<number[]> {
   const session = await page.context().newCDPSession(page);
   await page.mouse.move(SIZE.width * 0.55, SIZE.height * 0.4);
   const turn = (index: number): Promise<void> => page.mouse.wheel(...turnOf(index));
   await measureMoves(page, session, WARM_MOVES, turn);
   const nothing = await measureMoves(page, session, 20, async () => undefined);
   const moved = await measureMoves(page, session, MOVES, turn);
-  const own = quantile(nothing.costs, 0.5);
+  const own = quantile(nothing, 0.5);
   // What the measuring itself costs is taken off: it is the same for all three.
-  return { ...moved, costs: moved.costs.map((cost) => Math.max(0, cost - own)) };
+  return moved.map((cost) => Math.max(0, cost - own));
 }
 
 /** Ten notches in, ten strokes to the right, ten notches out, ten strokes to the left, over and over. */
@@ -83,15 +83,14 @@ function turnOf(index: number): [number, number] {
   return round < 30 ? [0, 100] : [-80, 0];
 }
 
-function print(rows: readonly (readonly [string, MoveCosts])[]): void {
+function print(rows: readonly (readonly [string, readonly number[]])[]): void {
   const figure = (value: number): string => value.toFixed(1).padStart(9);
   say(`${MOVES} moves each at ${SIZE.width} × ${SIZE.height}, ms of the page's own thread for a move`);
-  say(`${''.padEnd(48)}   median      95 %   longest task`);
-  for (const [words, { costs, longestTaskMs }] of rows) {
-    const longest = longestTaskMs === 0 ? 'none over 50' : longestTaskMs.toFixed(0);
-    say(`${words.padEnd(48)}${figure(quantile(costs, 0.5))} ${figure(quantile(costs, 0.95))}   ${longest}`);
+  say(`${''.padEnd(48)}   median     95 %      most`);
+  for (const [words, costs] of rows) {
+    say(words.padEnd(48) + [0.5, 0.95, 1].map((share) => figure(quantile(costs, share))).join(' '));
   }
-  const median = (at: number): number => quantile(rows[at]?.[1].costs ?? [], 0.5);
+  const median = (at: number): number => quantile(rows[at]?.[1] ?? [], 0.5);
   say(`long over short: ${(median(2) / median(1)).toFixed(2)}; long over bare: ${(median(2) / median(0)).toFixed(2)}`);
 }
 

@@ -3,28 +3,21 @@
 
 import type { CDPSession, Page } from 'playwright';
 
-export interface MoveCosts {
-  /** Milliseconds, one a move. */
-  readonly costs: readonly number[];
-  /** Longest single task that the page saw in the whole run, ms; 0 where none was over 50 ms. */
-  readonly longestTaskMs: number;
-}
-
 declare global {
   interface Window {
     benchFrame(): Promise<void>;
-    benchLongTasks: number[];
   }
 }
 
-/** Makes `moves` moves and measures each. `move` turns the wheel, or does what else changes the view. */
+/** Makes `moves` moves and gives the milliseconds of each. `move` turns the wheel, or does what else changes the view. */
 export async function measureMoves(
   page: Page,
   session: CDPSession,
   moves: number,
   move: (index: number) => Promise<void>,
-): Promise<MoveCosts> {
+): Promise<number[]> {
   await page.evaluate(prepare);
+  // Time that the thread really had: what other programs took meanwhile does not count.
   await session.send('Performance.enable', { timeDomain: 'threadTicks' });
   const costs: number[] = [];
   for (let index = 0; index < moves; index++) {
@@ -33,16 +26,11 @@ export async function measureMoves(
     await page.evaluate(() => window.benchFrame());
     costs.push((await busyMs(session)) - before);
   }
-  const longestTaskMs = await page.evaluate(() => Math.max(0, ...window.benchLongTasks));
-  return { costs, longestTaskMs };
+  return costs;
 }
 
-/** In the page: a promise for the end of the next frame with its pixels drawn, and a watch for long tasks. */
+/** In the page: a promise for the end of the next frame with its pixels drawn. */
 function prepare(): void {
-  window.benchLongTasks = [];
-  new PerformanceObserver((list) => {
-    for (const entry of list.getEntries()) window.benchLongTasks.push(entry.duration);
-  }).observe({ entryTypes: ['longtask'] });
   window.benchFrame = () =>
     new Promise((resolve) => {
       requestAnimationFrame(() => {
