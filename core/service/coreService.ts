@@ -12,6 +12,9 @@ import type { CoreHost } from './coreHost.ts';
 import { HeldCaptures } from './heldCaptures.ts';
 import { badQuestion, cancelled, failed } from './serviceProblems.ts';
 
+/** Questions that may take longer than a frame. They take turns, so that cursor and views never wait for more than one. */
+const SLOW: ReadonlySet<CoreQuestionName> = new Set(['suggest', 'scoreWindow', 'scoreVehicle', 'compare', 'describe']);
+
 /** Progress is told about ten times a second. */
 const PROGRESS_MS = 100;
 
@@ -32,6 +35,14 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
   const held = new HeldCaptures(core);
   /** Questions under way, and whether each was cancelled. */
   const asked = new Map<number, { cancelled: boolean }>();
+  let turn: Promise<unknown> = Promise.resolve();
+
+  /** Waits for the slow questions before this one, and lets in what has arrived meanwhile. */
+  const inTurn = (work: () => Promise<void>): Promise<void> => {
+    const mine = turn.then(() => host.pause()).then(work);
+    turn = mine;
+    return mine;
+  };
 
   const answer = async (id: number, name: CoreQuestionName, ask: unknown): Promise<void> => {
     const question = { cancelled: false };
@@ -46,10 +57,15 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
         if (!question.cancelled) post({ type: 'progress', id, progress });
       }),
     };
-    const outcome = await outcomeOf(name, ask, tools);
-    asked.delete(id);
-    if (question.cancelled) return; // refused when the cancel came
-    post(outcome.ok ? { type: 'reply', id, reply: outcome.value } : { type: 'refused', id, problem: outcome.problem });
+    const work = async (): Promise<void> => {
+      const outcome = question.cancelled ? cancelled('the capture') : await outcomeOf(name, ask, tools);
+      asked.delete(id);
+      if (question.cancelled) return; // refused when the cancel came
+      post(
+        outcome.ok ? { type: 'reply', id, reply: outcome.value } : { type: 'refused', id, problem: outcome.problem },
+      );
+    };
+    await (SLOW.has(name) ? inTurn(work) : work());
   };
 
   const cancel = (id: number): void => {

@@ -16,7 +16,7 @@ const LIMIT_MS = 45_000;
 
 /** Stands in the lower margin, for which the sheet itself leaves room; the title names the vehicle. */
 const FOOT =
-  '<div style="width:100%;padding:0 14mm;display:flex;justify-content:space-between;' +
+  '<div style="width:100%;padding:0 10.5mm;display:flex;justify-content:space-between;' +
   'font:8px sans-serif;color:#444"><span class="title"></span>' +
   '<span>Page <span class="pageNumber"></span> of <span class="totalPages"></span></span></div>';
 

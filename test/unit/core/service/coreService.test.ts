@@ -119,6 +119,42 @@ describe('cancelling', () => {
   });
 });
 
+describe('slow questions', () => {
+  /** A bench whose scoring notes its order, with a capture open. */
+  async function scoring() {
+    const scored: number[] = [];
+    const bench = startBench({
+      suggestWindows: () => {
+        scored.push(scored.length);
+        return [];
+      },
+    });
+    bench.host.files.set('t', { name: 'a.csv', chunks: 9 });
+    bench.ask(1, 'open', { token: 't', choice: null });
+    await bench.settle();
+    return { bench, scored, key: keyOf(bench.answerTo(1)) };
+  }
+
+  it('let the cursor by: what is quick is answered before all that is slow', async () => {
+    const { bench, key } = await scoring();
+    for (let id = 2; id < 12; id++) bench.ask(id, 'suggest', { key });
+    bench.ask(20, 'valuesAt', { key, channelIds: ['c0'], timeS: 3 });
+    await bench.settle();
+    const order = bench.said.filter(({ id }) => id > 1).map(({ id }) => id);
+    expect(order).toEqual([20, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
+  });
+
+  it('that were cancelled before their turn are not worked out', async () => {
+    const { bench, scored, key } = await scoring();
+    for (let id = 2; id < 12; id++) bench.ask(id, 'suggest', { key });
+    for (let id = 3; id < 12; id++) bench.service.hear({ type: 'cancel', id });
+    await bench.settle();
+    expect(scored).toHaveLength(1);
+    expect(bench.answerTo(2)).toEqual(reply(2));
+    expect(bench.answerTo(11)).toMatchObject({ type: 'refused', problem: { id: 'cancelled' } });
+  });
+});
+
 describe('holding', () => {
   it('two captures never mix, not even two of the same file', async () => {
     const bench = await withOpenCapture();
@@ -210,6 +246,7 @@ describe('faults', () => {
     bench.ask(1, 'open', { token: 't', choice: null });
     await bench.settle();
     bench.ask(2, 'suggest', { key: keyOf(bench.answerTo(1)) });
+    await bench.settle();
     bench.ask(3, 'close', { key: 'capture-1' });
     await bench.settle();
     expect(bench.answerTo(2)).toMatchObject({ type: 'refused', problem: { id: 'failed' } });
