@@ -85,7 +85,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
     'g/s',
     'massFlow',
     1,
-    'gs g/sec gps gm/s gm/sec gr/s gr/sec grams/s grams/sec gramspersecond gram/s gram/sec gm/sec',
+    'gs g/sec gps gm/s gm/sec gr/s gr/sec grams/s grams/sec gramspersecond gram/s gram/sec',
   ),
   row('kg/h', 'massFlow', [1000, 3600], 'kgh kg/hr kg/hour kghr kg/std kilogramsperhour'),
   row('lb/min', 'massFlow', [453.59237, 60], 'lbm/min lbs/min lbmin lb/m pounds/min lb/minute'),
