@@ -59,5 +59,6 @@ function middleBracket(text: string): NameAndUnit {
 export function shortUnitAtEnd(name: string): NameAndUnit | null {
   const match = /^(.+?)[\s_,-]+([A-Za-z%°µ/]{1,6})$/.exec(name);
   if (match?.[1] === undefined || match[2] === undefined || findUnit(match[2]) === null) return null;
+  if (/\bper$/i.test(match[1])) return null;
   return { name: match[1].trim(), unit: match[2] };
 }

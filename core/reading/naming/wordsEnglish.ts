@@ -25,7 +25,7 @@ export const ENGLISH: Vocabulary = {
   intakeAir:
     'iat|iat[0-9]*|intake air|intakeair*|intake temp*|inlet air|inlet temp*|intake manifold temp*|manifold air temp*|mat|act|air intake|air charge temp*|charge air temp*|air temp|intaketemp*|iattemp',
   otherMedium:
-    'oil|ambient|outside|outdoor|transmission|trans|gearbox|tft|fuel temp*|fuel rail|exhaust|egt|egt[0-9]*|battery|cabin|interior|ecu|ecm|pcm|brake|tyre|tire|turbo*|intercooler|hybrid|inverter|evap*|egr|cylinder head|head temp*|dpf|particulate|nox|scr|urea|def|module|control|climate|evaporator|ac|fan|turbine|shaft|input|output|alternator|generator|pump|compressor',
+    'oil|ambient|outside|outdoor|transmission|trans|gearbox|tft|fuel temp*|fuel rail|exhaust|egt|egt[0-9]*|battery|cabin|interior|ecu|ecm|pcm|brake|tyre|tire|turbo*|intercooler|hybrid|inverter|evap*|egr|cylinder head|head temp*|dpf|particulate|nox|scr|urea|def|module|control|climate|evaporator|ac|fan|turbine|shaft|input shaft|output shaft|alternator|generator|pump|compressor',
   airFlow:
     'maf|maf[0-9]*|mafr|mafs|maf rate|mass air|mass airflow|massairflow|mass flow|air flow|airflow|airflow rate|air mass|airmass|mass air flow*|massflow|air flow rate',
   load: 'load|loadpct|load pct|engload|calcload|calculated load|engine load|calc load|load value|clv|engineload*|loadvalue|[a-z]*load',
