@@ -1,7 +1,7 @@
+import type { Series } from '../capture/series.ts';
 import { lastAtOrBefore } from '../signal/valueAt.ts';
 import type { Share } from '../units/quantities.ts';
 import type { Blocks } from './blocks.ts';
-import type { SensorSeries } from './measure.ts';
 
 /** Bins over the range of a sensor's values: 8 mV each for a full swing, finer than what an interval tells. */
 const BINS = 128;
@@ -12,8 +12,8 @@ export interface BlockHistogram {
   quantile(times: ArrayLike<number>, share: Share): number;
 }
 
-/** Histogram of `values` (one a sample of the sensor) in each block. */
-export function blockHistogram({ series }: SensorSeries, values: Float64Array, blocks: Blocks): BlockHistogram {
+/** Histogram of a series in each block. */
+export function blockHistogram({ timesS, values }: Series, blocks: Blocks): BlockHistogram {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   for (const value of values) {
@@ -24,8 +24,8 @@ export function blockHistogram({ series }: SensorSeries, values: Float64Array, b
   /** Row b: how many values of block b lie below the upper edge of each bin. */
   const below = new Uint32Array(blocks.stretches.length * BINS);
   blocks.stretches.forEach(({ startS, endS }, b) => {
-    const first = lastAtOrBefore(series.timesS, startS) + (b === 0 ? 0 : 1);
-    const last = lastAtOrBefore(series.timesS, endS);
+    const first = lastAtOrBefore(timesS, startS) + (b === 0 ? 0 : 1);
+    const last = lastAtOrBefore(timesS, endS);
     for (let i = Math.max(0, first); i <= last; i++) {
       const bin = Math.min(BINS - 1, Math.floor(((values[i] ?? low) - low) / width));
       below[b * BINS + bin] = (below[b * BINS + bin] ?? 0) + 1;

@@ -51,8 +51,9 @@ export const lagSearch = remember((data: WindowData): LagFound | null => {
 });
 
 function fastSteps(sensor: SensorSeries, startS: Seconds, stepS: Seconds, count: number): Float64Array {
-  const fast = { timesS: sensor.series.timesS, values: slowAndFast(sensor).fastValues };
-  return readOffEvenly(fast, startS, stepS, count).map((value) => (Number.isFinite(value) ? value : 0));
+  return readOffEvenly(slowAndFast(sensor).fastPart, startS, stepS, count).map((value) =>
+    Number.isFinite(value) ? value : 0,
+  );
 }
 
 /** The highest peak, and whether the next one is lower for more than chance. */

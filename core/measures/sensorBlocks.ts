@@ -43,15 +43,15 @@ function sensorBlocks(sensor: SensorSeries | null, blocks: Blocks | null): Senso
     count[b] = i - first;
     path[b] = pathBetween(sensor, first, i);
   });
-  const { slowValues, fastValues } = slowAndFast(sensor);
+  const { slowPart, fastPart } = slowAndFast(sensor);
   return {
     count,
     sum,
     squares,
     rich,
     path,
-    all: blockHistogram(sensor, values, blocks),
-    slow: blockHistogram(sensor, slowValues, blocks),
-    fast: blockHistogram(sensor, fastValues, blocks),
+    all: blockHistogram(sensor.series, blocks),
+    slow: blockHistogram(slowPart, blocks),
+    fast: blockHistogram(fastPart, blocks),
   };
 }

@@ -1,7 +1,9 @@
+import type { Series } from '../capture/series.ts';
 import { remember } from '../signal/remember.ts';
 import { slidingMean } from '../signal/slidingMean.ts';
+import { thinned } from '../signal/thinned.ts';
 import { type RobustRange, robustRange } from '../statistics/quantile.ts';
-import type { Seconds } from '../units/quantities.ts';
+import type { Hertz, Seconds } from '../units/quantities.ts';
 import type { SensorSeries } from './measure.ts';
 
 /**
@@ -9,21 +11,25 @@ import type { SensorSeries } from './measure.ts';
  * at raised speed (about 0.5 Hz), shorter than the wander of trims (from memory, order of magnitude).
  */
 export const SLOW_SPAN_S: Seconds = 5;
+/** The fuel control is far slower than this. */
+const MOST_HZ: Hertz = 100;
 
 /** A trace taken apart: how far its slow and its fast part swing, each without the outermost 5 % at either end. */
 export interface SlowAndFast {
   readonly slow: RobustRange;
   readonly fast: RobustRange;
-  /** One value a sample: the sliding mean, and what is left without it. */
-  readonly slowValues: Float64Array;
-  readonly fastValues: Float64Array;
+  /** Both parts over time, at 100 values a second at most: the sliding mean, and what is left without it. */
+  readonly slowPart: Series;
+  readonly fastPart: Series;
 }
 
 /** Slow and fast part of a sensor's trace in its window. */
 export const slowAndFast = remember(({ series }: SensorSeries): SlowAndFast => {
-  const slowValues = slidingMean(series, SLOW_SPAN_S);
-  const fastValues = series.values.map((value, i) => value - (slowValues[i] ?? value));
-  return { slow: robustRange(slowValues), fast: robustRange(fastValues), slowValues, fastValues };
+  const thin = thinned(series, MOST_HZ);
+  const slowPart = { timesS: thin.timesS, values: slidingMean(thin, SLOW_SPAN_S) };
+  const fast = thin.values.map((value, i) => value - (slowPart.values[i] ?? value));
+  const fastPart = { timesS: thin.timesS, values: fast };
+  return { slow: robustRange(slowPart.values), fast: robustRange(fast), slowPart, fastPart };
 });
 
 /** Height of a range. */

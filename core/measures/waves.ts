@@ -1,4 +1,5 @@
 import { remember } from '../signal/remember.ts';
+import { thinned } from '../signal/thinned.ts';
 import { type SegmentWaves, segmentWaves, type Transfer, transferOver } from '../signal/transferAt.ts';
 import { drawBlocks, type Resamples } from '../statistics/bootstrap.ts';
 import { seededUniform } from '../statistics/seededUniform.ts';
@@ -20,6 +21,8 @@ export interface Waves {
 /** A segment holds three cycles, and values enough that four unknowns do not fit them by themselves. */
 const CYCLES = 3;
 const LEAST_VALUES = 10;
+/** More values a cycle than this make a wave no clearer. */
+const VALUES_A_CYCLE = 40;
 const FEWEST = 6;
 const MOST = 40;
 const DRAWS = 200;
@@ -40,7 +43,8 @@ export const wavesOf = remember((data: WindowData): Waves | string => {
     startS: startS + i * stepS,
     endS: startS + (i + 1) * stepS,
   }));
-  const segments = segmentWaves(both.front.series, both.rear.series, hz, stretches);
+  const mostHz = VALUES_A_CYCLE * hz;
+  const segments = segmentWaves(thinned(both.front.series, mostHz), thinned(both.rear.series, mostHz), hz, stretches);
   const transfer = transferOver(segments, hz);
   if (!transfer || segments.length < FEWEST) return 'Too few values to compare the sensors wave by wave.';
   return {

@@ -81,10 +81,14 @@ function waveIn({ timesS, values }: Series, hz: Hertz, startS: Seconds, endS: Se
   // Normal equations of level, slope, cosine and sine.
   const a = new Float64Array(16);
   const b = new Float64Array(4);
+  const row = new Float64Array(4);
   let count = 0;
   for (let i = firstIndex(timesS, startS); i < timesS.length && (timesS[i] ?? 0) < endS; i++) {
     const t = timesS[i] ?? 0;
-    const row = [1, (t - middle) / half, Math.cos(omega * t), Math.sin(omega * t)];
+    row[0] = 1;
+    row[1] = (t - middle) / half;
+    row[2] = Math.cos(omega * t);
+    row[3] = Math.sin(omega * t);
     for (let j = 0; j < 4; j++) {
       b[j] = (b[j] ?? 0) + (row[j] ?? 0) * (values[i] ?? 0);
       for (let k = 0; k < 4; k++) a[4 * j + k] = (a[4 * j + k] ?? 0) + (row[j] ?? 0) * (row[k] ?? 0);
