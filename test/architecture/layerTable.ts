@@ -58,7 +58,7 @@ export const LAYERS: readonly Layer[] = [
     purpose: 'bytes to a capture, with warnings: layouts, time forms, roles of columns',
     may: [...GROUND, 'core/diagnostics'],
     types: ['core/record'],
-    packages: ['papaparse', 'fflate'],
+    packages: ['papaparse', 'fflate', 'zod'],
   },
   {
     folder: 'core/measures',
@@ -147,8 +147,8 @@ export const LAYERS: readonly Layer[] = [
   // main: feeds the core, keeps what it says
   {
     folder: 'main/setup',
-    purpose: 'set-up, build, checks and packaging',
-    may: ['core/simulation'],
+    purpose: 'set-up, build, checks, packaging, and what makes kept files anew',
+    may: ['core/simulation', 'core/findings'],
     packages: ['node', 'electron', 'esbuild', 'electron-builder', '@electron/fuses', 'playwright'],
   },
   {
