@@ -48,6 +48,7 @@ export function scoreCapture(capture: Capture, request: ScoreRequest): CaptureSc
     captures: [capture],
     rearSensor: 'unknown',
     costs: USUAL_COSTS,
+    bricks: [],
     twin: [],
   });
   return { windows: judged.map(({ score }) => score), thermal, banks, verdict: judgeAll(banks) };

@@ -2,7 +2,15 @@
 // coreMessages.ts, used at that one door. Replies are made by our own code and are not checked again.
 
 import { z } from 'zod';
-import { captureRefSchema, columnChoiceSchema, identitySchema, readingSchema, windowSchema } from '../record/schema.ts';
+import {
+  brickSchema,
+  captureRefSchema,
+  columnChoiceSchema,
+  costsSchema,
+  identitySchema,
+  readingSchema,
+  windowSchema,
+} from '../record/schema.ts';
 import type { CoreQuestionName, CoreQuestions } from './coreMessages.ts';
 
 const MOST_CHANNELS = 1000;
@@ -57,6 +65,8 @@ export const ASK_SCHEMAS = {
     readings: z.array(readingSchema).max(10_000),
     troubleCodes,
     rearSensor: identitySchema.shape.rearSensor,
+    costs: costsSchema.exactOptional(),
+    bricks: z.array(brickSchema).max(100).exactOptional(),
   }),
   compare: z.strictObject({ first: z.strictObject(heldWindow), second: z.strictObject(heldWindow) }),
 } satisfies { [Name in CoreQuestionName]: z.ZodType<CoreQuestions[Name]['ask']> };

@@ -10,7 +10,7 @@ import type { WindowScore } from '../findings/finding.ts';
 import type { VehicleScore } from '../findings/vehicleScore.ts';
 import type { Problem } from '../reading/problem.ts';
 import type { ColumnQuestion, ReadProgress } from '../reading/readCapture.ts';
-import type { CaptureRef, ColumnChoice, Reading, RecordWindow } from '../record/schema.ts';
+import type { Brick, CaptureRef, ColumnChoice, Costs, Reading, RecordWindow } from '../record/schema.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 
 /** A channel without its samples. */
@@ -40,6 +40,10 @@ export interface VehicleQuestion {
   readonly readings: readonly Reading[];
   readonly troubleCodes: readonly string[];
   readonly rearSensor: 'yes' | 'no' | 'unknown';
+  /** What decisions cost; usual proportions where left out or 0. */
+  readonly costs?: Costs;
+  /** How the exhaust is laid out, for what the pair of sensors embraces. */
+  readonly bricks?: readonly Brick[];
 }
 
 /** Every request with its reply. */

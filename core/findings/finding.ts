@@ -59,6 +59,8 @@ export interface Verdict {
   readonly nextTests: readonly NextTest[];
   /** One sentence for the top of the page: "Converter of bank 1: does not store oxygen (97 %)." */
   readonly sentence: string;
+  /** Which converter or converters lie between the two sensors, a sentence; left out where nobody said and one is usual. */
+  readonly embraces?: string;
 }
 
 /** A verdict and the bank it is about. */

@@ -1,8 +1,10 @@
 import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
+import type { Brick } from '../record/schema.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
 import type { DecisionCosts } from './costs.ts';
+import { embracesOf } from './embraces.ts';
 import type { BankVerdict } from './finding.ts';
 import { judgeBank } from './judgeBank.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
@@ -18,6 +20,8 @@ export interface BanksEvidence {
   readonly captures: readonly Capture[];
   readonly rearSensor: 'yes' | 'no' | 'unknown';
   readonly costs: DecisionCosts;
+  /** How the exhaust is laid out; empty where nobody said. */
+  readonly bricks: readonly Brick[];
   /** Windows of a known-good twin. */
   readonly twin: readonly JudgedWindow[];
 }
@@ -26,8 +30,8 @@ export interface BanksEvidence {
 export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
   const { windows, thermal, troubleCodes, rearSensor, costs, twin } = evidence;
   const [first, ...others] = banksWithEvidence(evidence);
-  const judge = (one: Bank): BankVerdict =>
-    judgeBank({
+  const judge = (one: Bank): BankVerdict => {
+    const verdict = judgeBank({
       bank: one,
       windows: windows.filter(({ score }) => score.bank === one || score.bank === null),
       // A pair without a bank belongs to the only converter there is; with two banks it says nothing about either.
@@ -37,6 +41,9 @@ export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdic
       costs,
       twin: twin.filter(({ score }) => score.bank === one || one === null || score.bank === null),
     });
+    const embraces = embracesOf(evidence.captures, evidence.bricks, one);
+    return embraces === null ? verdict : { ...verdict, embraces };
+  };
   return [judge(first ?? null), ...others.map(judge)];
 }
 

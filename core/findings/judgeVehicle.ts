@@ -1,5 +1,5 @@
 import type { Capture } from '../capture/capture.ts';
-import type { CaptureRef, Reading, RecordWindow } from '../record/schema.ts';
+import type { Brick, CaptureRef, Reading, RecordWindow } from '../record/schema.ts';
 import { pairOf } from '../thermal/pairOf.ts';
 import { readThermal } from '../thermal/readThermal.ts';
 import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
@@ -25,6 +25,8 @@ export interface VehicleEvidence {
   readonly rearSensor: 'yes' | 'no' | 'unknown';
   /** What decisions cost; usual proportions where left out or 0. */
   readonly costs?: DecisionCosts;
+  /** How the exhaust is laid out. */
+  readonly bricks?: readonly Brick[];
 }
 
 /** A window of the record, judged. */
@@ -100,6 +102,7 @@ function stage(
     captures: captures.map(({ capture }) => capture),
     rearSensor: evidence.rearSensor,
     costs: costsOf(evidence),
+    bricks: evidence.bricks ?? [],
     twin: windows.filter(({ kind }) => kind === 'knownGood').map(({ judged }) => judged),
   });
   return { verdict: judgeAll(banks), banks };

@@ -64,5 +64,7 @@ export function vehicleQuestion(vehicle: VehicleRecord, held: Readonly<Record<st
     readings: Object.values(vehicle.readings),
     troubleCodes: Object.values(vehicle.troubleCodes).map(({ code }) => code),
     rearSensor: vehicle.identity.rearSensor,
+    costs: vehicle.costs,
+    bricks: Object.values(vehicle.bricks),
   };
 }
