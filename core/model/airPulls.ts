@@ -1,13 +1,18 @@
 import type { Channel } from '../capture/channel.ts';
-import { seriesOf } from '../capture/series.ts';
+import { type Series, seriesOf } from '../capture/series.ts';
 import { remember } from '../signal/remember.ts';
+import { median } from '../statistics/quantile.ts';
 import type { Seconds } from '../units/quantities.ts';
 import type { Stretch } from '../windows/window.ts';
 import { plateausOf } from './swing.ts';
 
 /** Shorter than this a front sensor that shows air may be a misfire or a drop-out. */
 const LEAST_S: Seconds = 0.5;
-const LONGEST_HOLE_S = 0.4;
+/** A hole in it that is no longer than this is a spike. */
+const LONGEST_HOLE_S = 0.12;
+/** A fuel cut lasts longer than the lean half of the control's own swing. */
+const USUAL_TIMES = 1.5;
+const SWITCH_V = 0.45;
 /** A lambda that no running engine has. */
 const AIR_LAMBDA = 1.3;
 /** A switching sensor shows air this far below its lean plateau, and below this voltage. */
@@ -19,27 +24,32 @@ const AIR_V = 0.07;
  * Each fills the converter, so that the way there and back measures its storage. Remembered for each channel.
  */
 export const airPulls = remember((front: Channel): Stretch[] => {
-  const { timesS, values } = seriesOf(front, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  const series = seriesOf(front, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  const isLean = front.role === 'upstreamLambda' ? (value: number) => value > 1 : (value: number) => value < SWITCH_V;
+  const usualS = median(stretchesOf(series, isLean).map(({ startS, endS }) => endS - startS));
+  const leastS = Math.max(LEAST_S, Number.isFinite(usualS) ? USUAL_TIMES * usualS : 0);
   const isAir = front.role === 'upstreamLambda' ? (value: number) => value > AIR_LAMBDA : airVoltage(front);
-  const pulls: Stretch[] = [];
+  return stretchesOf(series, isAir).filter(({ startS, endS }) => endS - startS >= leastS);
+});
+
+/** Stretches from first to last sample for which something holds; short holes belong to them. */
+function stretchesOf({ timesS, values }: Series, holds: (value: number) => boolean): Stretch[] {
+  const found: Stretch[] = [];
   let startS = Number.NaN;
   let lastS = Number.NaN;
-  const close = () => {
-    if (lastS - startS >= LEAST_S) pulls.push({ startS, endS: lastS });
-    startS = Number.NaN;
-  };
   for (let i = 0; i < timesS.length; i++) {
     const timeS = timesS[i] ?? 0;
-    if (!isAir(values[i] ?? 0)) {
-      if (timeS - lastS > LONGEST_HOLE_S) close();
-      continue;
+    const held = holds(values[i] ?? 0);
+    if (!held && timeS - lastS <= LONGEST_HOLE_S) continue;
+    if (!held || Number.isNaN(startS)) {
+      if (!Number.isNaN(startS)) found.push({ startS, endS: lastS });
+      startS = held ? timeS : Number.NaN;
     }
-    if (Number.isNaN(startS)) startS = timeS;
-    lastS = timeS;
+    if (held) lastS = timeS;
   }
-  close();
-  return pulls;
-});
+  if (!Number.isNaN(startS)) found.push({ startS, endS: lastS });
+  return found;
+}
 
 function airVoltage(front: Channel): (volts: number) => boolean {
   const limitV = Math.min(AIR_V, plateausOf(front).leanV - BELOW_PLATEAU_V);

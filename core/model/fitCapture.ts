@@ -31,11 +31,19 @@ export function fitCapture(capture: Capture, bank: Bank, windows: readonly Captu
   return combineFits(capture, fits);
 }
 
-/** What several fits of one capture and bank say together; null for none. */
+/**
+ * What several fits of one capture and bank say together; null for none. Steady windows whose waves were followed miss in
+ * the same way, so all of them together count as one; what else was fitted counts each by itself.
+ */
 export function combineFits(capture: Capture, fits: readonly ConverterFit[]): CaptureFit | null {
   const first = fits[0];
   if (!first) return null;
-  const profile = profileOf(addTables(fits.map(({ table }) => table)));
+  const tracked = fits.filter(({ kind, basis }) => kind === 'steady' && basis === 'tracked').length;
+  const parts = fits.map(({ table, kind, basis }) => ({
+    table,
+    weight: kind === 'steady' && basis === 'tracked' ? 1 / tracked : 1,
+  }));
+  const profile = profileOf(addTables(parts));
   const { said } = capacityFacts(capture, first, profile);
   const pulls = fits.filter(({ kind }) => kind === 'airPull').length;
   return { ...said, steady: fits.length - pulls, airPulls: pulls };

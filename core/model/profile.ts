@@ -37,10 +37,11 @@ export function logLikelihoods(
   return misses.map((square) => (-pieces / 2) * Math.log(square + floor));
 }
 
-/** Sum of the tables of several windows that share a rear sensor. An empty list gives a table of zeros. */
-export function addTables(tables: readonly Float64Array[]): Float64Array {
+/** Sum of tables of windows that share a rear sensor, each times its weight. An empty list gives a table of zeros. */
+export function addTables(parts: readonly { readonly table: Float64Array; readonly weight: number }[]): Float64Array {
   const sum = new Float64Array(TABLE_LENGTH);
-  for (const table of tables) for (let i = 0; i < TABLE_LENGTH; i++) sum[i] = (sum[i] ?? 0) + (table[i] ?? 0);
+  for (const { table, weight } of parts)
+    for (let i = 0; i < TABLE_LENGTH; i++) sum[i] = (sum[i] ?? 0) + weight * (table[i] ?? 0);
   return sum;
 }
 

@@ -13,21 +13,20 @@ export interface Range {
  */
 export type DrawMode = 'inside' | 'outside' | 'far';
 
-/** How far beyond its range a parameter is drawn in the other modes, share of the end's own size or of the width. */
+/** How far beyond its range a parameter is drawn in the other modes: share of an end's size, or of the width. */
 export const BEYOND = 0.3;
 
 /**
- * Draws one parameter. Beyond its range a positive one reaches from low / 1.3 to low and from high to
- * high * 1.3; one that touches 0 or crosses it grows by 30 % of its width on each side where that keeps its sign.
+ * Draws one parameter. Beyond its range one that is drawn in the logarithm (a size: a volume, a lag, a rate) lies from
+ * low / 1.3 to low or from high to high * 1.3; any other (a level: a temperature, a voltage, a share) within 30 % of the
+ * range's width of either end.
  */
 export function draw({ low, high, log }: Range, random: Random, mode: DrawMode): number {
   const within = mode === 'inside' || (mode === 'outside' && random.chance(0.5));
   if (within) return log ? random.logBetween(low, high) : random.between(low, high);
   const width = (high - low) * BEYOND;
-  const under = low > 0 ? low / (1 + BEYOND) : low === 0 ? 0 : low - width;
-  const over = low > 0 ? high * (1 + BEYOND) : high + width;
-  if (under < low && random.chance(0.5)) return random.between(under, low);
-  return random.between(high, over);
+  if (random.chance(0.5)) return random.between(log ? low / (1 + BEYOND) : low - width, low);
+  return random.between(high, log ? high * (1 + BEYOND) : high + width);
 }
 
 /**

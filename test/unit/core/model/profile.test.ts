@@ -50,7 +50,15 @@ describe('a profile of capacities', () => {
   it('draws together when two windows agree', () => {
     const one = tableAround(0.5, 0.6);
     const alone = estimateFrom(profileOf(one), 0.01).interval;
-    const both = estimateFrom(profileOf(addTables([one, one])), 0.01).interval;
+    const both = estimateFrom(
+      profileOf(
+        addTables([
+          { table: one, weight: 1 },
+          { table: one, weight: 1 },
+        ]),
+      ),
+      0.01,
+    ).interval;
     expect(both[0]).toBeGreaterThan(alone[0] ?? 0);
     expect(both[1]).toBeLessThan(alone[1] ?? 0);
   });
