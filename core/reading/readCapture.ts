@@ -2,6 +2,7 @@
 
 import type { Capture } from '../capture/capture.ts';
 import type { Bank, Role } from '../capture/roles.ts';
+import type { CaptureWarning } from '../capture/warnings.ts';
 import type { ColumnChoice } from '../record/schema.ts';
 import { knownOther } from './knownOther.ts';
 import { LAYOUTS } from './layouts/index.ts';
@@ -101,23 +102,32 @@ export async function readCapture(source: ByteSource, options: ReadOptions): Pro
   };
   if (!goesOn(0)) return refused(REFUSALS.cancelled(source.name));
   const packing = packingOf(outer.bytes);
-  if (packing === null) return readBytes(source, outer, options, goesOn);
+  if (packing === null) {
+    const outcome = await readBytes(source, outer, options, goesOn);
+    return withBytes(outcome, bytesRead, []);
+  }
   const { chunks, report } = unpack(packing, source.name, outer);
   const inner = await peekBytes(chunks, HEAD_BYTES);
   if (report.problem === null && packingOf(inner.bytes) !== null) report.problem = REFUSALS.nested(source.name);
   if (report.problem !== null) return refused(report.problem);
-  if (inner.bytes.length === 0)
+  if (inner.bytes.length === 0) {
     return refused(REFUSALS.unreadable(source.name, '', report.broken ?? 'This packed file is empty.'));
+  }
   const outcome = await readBytes(source, inner, options, goesOn);
-  if (report.problem !== null) return refused(report.problem);
+  return report.problem === null ? withBytes(outcome, bytesRead, unpackWarnings(report)) : refused(report.problem);
+}
+
+/** The outcome with the size of the file as it lies on the disk, and with what was found while unpacking it. */
+function withBytes(
+  outcome: Outcome<ReadCapture>,
+  bytes: number,
+  warnings: readonly CaptureWarning[],
+): Outcome<ReadCapture> {
   if (!outcome.ok) return outcome;
   const { capture, question } = outcome.value;
   return {
     ok: true,
-    value: {
-      capture: { ...capture, bytes: bytesRead, warnings: [...unpackWarnings(report), ...capture.warnings] },
-      question,
-    },
+    value: { capture: { ...capture, bytes, warnings: [...warnings, ...capture.warnings] }, question },
   };
 }
 

@@ -40,12 +40,14 @@ interface Lines {
   strange: number;
   firstStrange: number | null;
   bytes: number;
+  /** Row of the last line where it has no line end, else 0. */
+  openEnd: number;
 }
 
 async function readLog(input: LayoutInput): Promise<Outcome<ReadCapture>> {
   const { name } = input.head;
   const collector = new AnswerCollector();
-  const lines: Lines = { frames: 0, strange: 0, firstStrange: null, bytes: 0 };
+  const lines: Lines = { frames: 0, strange: 0, firstStrange: null, bytes: 0, openEnd: 0 };
   let row = 0;
   let open = '';
   const take = (line: string) => {
@@ -67,7 +69,10 @@ async function readLog(input: LayoutInput): Promise<Outcome<ReadCapture>> {
     for (const line of parts) take(line.endsWith('\r') ? line.slice(0, -1) : line);
     if (!input.goesOn(lines.frames)) return refused(REFUSALS.cancelled(name));
   }
-  if (open !== '') take(open);
+  if (open !== '') {
+    take(open);
+    lines.openEnd = row;
+  }
   return finish(input, collector, lines);
 }
 
@@ -123,10 +128,14 @@ function rolesByStandard(columns: readonly AnswerColumn[], headerKey: string): C
   return { headerKey, timeColumn: null, rateHz: null, columns: chosen };
 }
 
+const LAST_LINE_OPEN =
+  'The last line has no line end; if the file was cut off there, its last message may be incomplete.';
+
 function warningsOf(collector: AnswerCollector, lines: Lines): CaptureWarning[] {
   const { otherTraffic, refusals, dropped, unknownItems } = collector.passedOver;
   const told: [number, WarningId, string, number | null][] = [
     [lines.strange, 'rowsSkipped', `${lines.strange} lines are no frames and were skipped.`, lines.firstStrange],
+    [Math.min(1, lines.openEnd), 'unfinished', LAST_LINE_OPEN, lines.openEnd],
     [dropped, 'droppedMessages', `${dropped} messages lost a part and were dropped.`, null],
     [refusals, 'other', `${refusals} questions were refused by a control unit.`, null],
     [unknownItems, 'other', `${unknownItems} answers hold a data item that is not known or is cut short.`, null],

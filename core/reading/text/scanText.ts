@@ -74,7 +74,7 @@ export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSe
     }
   }
   feeder.finish();
-  if (tally.openEnd && tally.cut.count === 0 && scanner.rows > 1)
+  if (tally.openEnd && tally.cut.count === 0 && scanner.rows > 0)
     add(tally.open, scanner.lines.lineOf(scanner.rows - 1), '');
   return { ok: true, value: { rows: scanner.rows, bytes, tally, lines: scanner.lines } };
 }
