@@ -11,10 +11,14 @@ import { ReviewProgram } from './program/reviewProgram.ts';
 import { lockContents } from './safety/lockContents.ts';
 import { registerPrivateScheme } from './safety/privateScheme.ts';
 
+/** As in electron-builder.yml: Windows gathers a program's windows and recent files under it. */
+const APP_ID = 'app.tailtrace.desktop';
+
 const given = readArguments(process.argv.slice(1), process.cwd(), app.getAppPath());
 const alone = given.snapshot !== null || given.print !== null;
 
 registerPrivateScheme();
+if (process.platform === 'win32') app.setAppUserModelId(APP_ID);
 // Every window asks for the sandbox by itself; this asks for it once more, for all. As root there is none to be had, and
 // the start script has said so: the call would take that word back and nothing would start.
 if (!app.commandLine.hasSwitch('no-sandbox')) app.enableSandbox();

@@ -112,7 +112,7 @@ export class ReviewProgram {
     this.#window = window;
     closeGently(window, {
       ready: () => this.#readyToClose.next(),
-      settled: () => this.#store.settle(),
+      settled: () => this.#allWritten(),
     });
     window.webContents.on('did-start-navigation', ({ isMainFrame, isSameDocument }) => {
       if (isMainFrame && !isSameDocument) this.#listening = false; // another page, or the same one anew
@@ -123,6 +123,11 @@ export class ReviewProgram {
       this.#listening = false;
     });
     window.webContents.on('render-process-gone', (_event, { reason }) => void this.#pageGone(window, reason));
+  }
+
+  /** Whatever was to be kept is on disk: a small file answers when its writes before have ended. */
+  async #allWritten(): Promise<void> {
+    await Promise.all([this.#store.settle(), this.#windowState.read(), this.#places.read(), this.#settings.read()]);
   }
 
   async #firstCaptures(paths: readonly string[], snapshot: SnapshotWish | null): Promise<Picked[]> {

@@ -72,7 +72,7 @@ function rememberPlace(window: BrowserWindow, state: KeptFile<WindowState>): voi
     };
     void state.write(now).catch(() => {}); // the next start opens where this one did
   };
-  window.on('close', keep);
+  window.once('close', keep);
 }
 
 export interface GentleClose {
