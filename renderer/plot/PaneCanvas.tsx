@@ -1,6 +1,6 @@
 import { type RefObject, useLayoutEffect, useRef } from 'react';
+import type { SurfaceStyle } from './paneAxes.ts';
 import { PaneDrawing, type PaneSight, type PaneWish } from './paneDrawing.ts';
-import type { SurfaceStyle } from './plotSurface.ts';
 import type { Stage } from './stage.ts';
 import { useLatest } from './useStage.ts';
 

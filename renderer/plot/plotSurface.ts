@@ -3,9 +3,10 @@
 
 import uPlot from 'uplot';
 import type { TraceView } from '../../core/capture/traceView.ts';
-import { PANE_COLOURS, type PaneColour, type Theme } from '../style/traceColours.ts';
+import { PANE_COLOURS, type Theme } from '../style/traceColours.ts';
 import { ColumnStore } from './columnStore.ts';
 import { drawGuides, type ShownGuide } from './guideDrawing.ts';
+import { paneAxes, type SurfaceStyle, type ValueTicks } from './paneAxes.ts';
 import { RIGHT_GUTTER, type StageTicks } from './stage.ts';
 import type { TimeScale } from './timeScale.ts';
 import { drawTrace, type PaperMap } from './tracePath.ts';
@@ -20,12 +21,6 @@ export interface DrawnTrace {
   readonly dash: readonly number[];
 }
 
-/** Ticks of the vertical axis, in the unit that is kept, with their words in the unit that is shown. */
-export interface ValueTicks {
-  readonly at: number[];
-  readonly words: string[];
-}
-
 export interface SurfaceContent {
   readonly theme: Theme;
   readonly traces: readonly DrawnTrace[];
@@ -35,21 +30,6 @@ export interface SurfaceContent {
   readonly guides: readonly ShownGuide[];
 }
 
-export interface SurfaceStyle {
-  /** CSS px left of the paper. */
-  readonly leftGutter: number;
-  /** CSS px over and under the paper: half a label of the lowest and highest value. */
-  readonly margin: number;
-  /** A font without its size, as CSS has it. */
-  readonly family: string;
-  /** Grid of the time axis; the strip with the whole capture has none. */
-  readonly timeGrid: boolean;
-  readonly valueLabels: boolean;
-}
-
-const AXIS_PX = 13;
-/** uPlot looks for a step among these before it asks for our own ticks; any number that it accepts will do. */
-const NO_STEPS = [1e9];
 const DOT_RADIUS_PX = 2.25;
 const DOT_SPACING_PX = 9;
 const NOTHING: SurfaceContent = {
@@ -134,47 +114,17 @@ export class PlotSurface {
       select: { show: false, left: 0, top: 0, width: 0, height: 0 },
       scales: { x: { time: false, auto: false }, y: { auto: false, range: [0, 1] } },
       series: [{}, ...traces],
-      axes: this.axes(),
+      axes: paneAxes(this.style, {
+        theme: () => this.content.theme,
+        ticks: () => this.ticks,
+        valueTicks: () => this.content.valueTicks,
+      }),
       hooks: {
         drawAxes: [(plot) => this.beforeTraces(plot)],
         drawSeries: [(plot, index) => this.fillColumns(plot, index - 1)],
       },
     };
     return new uPlot(options, data, this.host);
-  }
-
-  private axes(): uPlot.Axis[] {
-    const font = `${AXIS_PX}px ${this.style.family}`;
-    const bare = { size: 0, gap: 0, ticks: { show: false }, border: { show: false }, incrs: NO_STEPS, font };
-    const grid = (colour: PaneColour) => ({ show: true, width: 1, stroke: () => this.colour(colour) });
-    const none = (): string[] => [];
-    const values: uPlot.Axis = {
-      ...bare,
-      scale: 'y',
-      side: 3,
-      splits: () => this.content.valueTicks.at,
-      values: this.style.valueLabels ? () => this.content.valueTicks.words : none,
-      stroke: () => this.colour('axisInk'),
-      gap: 8,
-      grid: grid('grid'),
-    };
-    const fine: uPlot.Axis = {
-      ...bare,
-      scale: 'x',
-      side: 2,
-      splits: () => this.ticks.fine,
-      values: none,
-      grid: grid('gridFine'),
-    };
-    const time: uPlot.Axis = {
-      ...bare,
-      scale: 'x',
-      side: 2,
-      splits: () => this.ticks.ticks,
-      values: none,
-      grid: grid('grid'),
-    };
-    return this.style.timeGrid ? [fine, time, values] : [{ ...bare, scale: 'x', show: false }, values];
   }
 
   private seriesOf(index: number): uPlot.Series {
@@ -258,9 +208,5 @@ export class PlotSurface {
       band: PANE_COLOURS.guideBand[theme],
       ratio: uPlot.pxRatio,
     });
-  }
-
-  private colour(name: PaneColour): string {
-    return PANE_COLOURS[name][this.content.theme];
   }
 }

@@ -16,6 +16,13 @@ describe('the zones in which edges are grabbed', () => {
     expect(edgeZones(100, 300)).toEqual({ start: 88, end: 288 });
   });
 
+  it('leave the middle free where it can be grabbed, too', () => {
+    for (const width of [24, 28, 40, 72, 300]) {
+      const zones = edgeZones(100, 100 + width, 24);
+      expect(zones.end - (zones.start + GRAB_PX)).toBeGreaterThanOrEqual(24);
+    }
+  });
+
   it('hold their edge and never cover each other, however narrow the window', () => {
     fc.assert(
       fc.property(
