@@ -100,9 +100,7 @@ function drawSamples(
   wish: TraceWish,
   { line, dots }: TraceSinks,
 ): void {
-  const { timesS, low, steps, gapS } = view;
-  const perS = (map.right - map.left) / (map.endS - map.startS);
-  const perValue = (map.bottom - map.top) / (map.high - map.low);
+  const { timesS, steps, gapS } = view;
   const dotted = (map.right - map.left) / (end - first) >= wish.dotSpacing;
   let lastS = Number.NEGATIVE_INFINITY;
   let lastX = 0;
@@ -110,20 +108,8 @@ function drawSamples(
   let alone = false;
   for (let i = first; i < end; i++) {
     const timeS = timesS[i] ?? Number.NaN;
-    let x = map.left + (timeS + wish.shiftS - map.startS) * perS;
-    let y = map.bottom - ((low[i] ?? Number.NaN) - map.low) * perValue;
-    if (x < map.left - FAR && i + 1 < end) {
-      const nextX = map.left + ((timesS[i + 1] ?? Number.NaN) + wish.shiftS - map.startS) * perS;
-      const nextY = map.bottom - ((low[i + 1] ?? Number.NaN) - map.low) * perValue;
-      if (!steps) y = crossing(x, y, nextX, nextY, map.left - FAR);
-      x = map.left - FAR;
-    }
-    const joined = timeS - lastS <= gapS;
-    if (joined && x > map.right + FAR) {
-      if (!steps) y = crossing(lastX, lastY, x, y, map.right + FAR);
-      x = map.right + FAR;
-    }
-    if (joined) {
+    const { x, y } = placed(view, i, map, wish);
+    if (timeS - lastS <= gapS) {
       if (steps) line.lineTo(x, lastY);
       line.lineTo(x, y);
       alone = false;
@@ -138,6 +124,37 @@ function drawSamples(
     lastY = y;
   }
   if (alone) dot(dots, lastX, lastY, wish.dotRadius);
+}
+
+const point = { x: 0, y: 0 };
+
+/** Where sample `i` falls; one far beside the paper is brought nearer along the line to its neighbour. Used up at once. */
+function placed(
+  view: TraceView,
+  i: number,
+  map: PaperMap,
+  wish: TraceWish,
+): { readonly x: number; readonly y: number } {
+  point.x = xOf(view, i, map, wish);
+  point.y = yOf(view, i, map);
+  const bound = point.x < map.left ? map.left - FAR : map.right + FAR;
+  const isFar = point.x < map.left - FAR || point.x > map.right + FAR;
+  if (!isFar) return point;
+  const neighbour = point.x < map.left ? i + 1 : i - 1;
+  if (neighbour >= 0 && neighbour < view.timesS.length && !view.steps) {
+    point.y = crossing(point.x, point.y, xOf(view, neighbour, map, wish), yOf(view, neighbour, map), bound);
+  }
+  point.x = bound;
+  return point;
+}
+
+function xOf({ timesS }: TraceView, i: number, map: PaperMap, wish: TraceWish): number {
+  const perS = (map.right - map.left) / (map.endS - map.startS);
+  return map.left + ((timesS[i] ?? Number.NaN) + wish.shiftS - map.startS) * perS;
+}
+
+function yOf({ low }: TraceView, i: number, map: PaperMap): number {
+  return map.bottom - (((low[i] ?? Number.NaN) - map.low) * (map.bottom - map.top)) / (map.high - map.low);
 }
 
 function drawEnvelope(
