@@ -4,12 +4,17 @@ import type { Reason } from './finding.ts';
 import { REASON_RULES } from './reasons/index.ts';
 import { signedReason } from './signedReason.ts';
 
+/** A reason that weighs less than this says nothing, and is not said. */
+const LEAST_WEIGHT = 0.05;
+
 /** Every reason the evidence gives, strongest first. */
 export function drawReasons(evidence: Evidence): Reason[] {
   const reasons: Reason[] = [];
   for (const rule of REASON_RULES) {
     const seen = rule.look(evidence);
-    if (seen) reasons.push(signedReason(rule.id, weightOf(rule.id, seen.value), seen.detail));
+    if (!seen) continue;
+    const weight = weightOf(rule.id, seen.value);
+    if (Math.abs(weight) >= LEAST_WEIGHT) reasons.push(signedReason(rule.id, weight, seen.detail));
   }
   return strongestFirst(reasons);
 }

@@ -12,7 +12,7 @@ export interface KnownCase {
 export interface LineWish {
   readonly id: string;
   /** The cut-off ends, or null for the 2nd and 98th percentile of what was seen. */
-  readonly ends: readonly [number, number] | null;
+  readonly ends: { readonly low: number; readonly high: number } | null;
 }
 
 /** Pull of slopes towards 0, in cases: keeps a rare reason from being believed on a handful of cases. */
@@ -54,7 +54,7 @@ function middleOf(cases: readonly KnownCase[], { id, ends }: LineWish): Omit<Lin
   });
   const values = sortedCopy(seen.map(({ value }) => value));
   if (values.length === 0) return { low: 0, high: 0, middle: 0 };
-  const [low, high] = ends ?? [quantileSorted(values, 0.02), quantileSorted(values, 0.98)];
+  const { low, high } = ends ?? { low: quantileSorted(values, 0.02), high: quantileSorted(values, 0.98) };
   const centre = (low + high) / 2;
   const rows = seen.map(({ value }) => Float64Array.of(Math.min(high, Math.max(low, value)) - centre, 1));
   const [slope = 0, level = 0] = regress(

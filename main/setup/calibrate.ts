@@ -7,7 +7,8 @@ import { argv, stdout } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { featuresOf } from '../../core/findings/featuresOf.ts';
-import { fitLines, type KnownCase } from '../../core/findings/fitLines.ts';
+import { fitLines, type KnownCase, type LineWish } from '../../core/findings/fitLines.ts';
+import { REASON_RULES } from '../../core/findings/reasons/index.ts';
 import { drawCase, SPLIT_SIZE } from '../../core/simulation/population/drawCase.ts';
 
 const FILE = 'core/findings/calibration.json';
@@ -41,7 +42,9 @@ async function calibrate(): Promise<void> {
   const shares = Array.from({ length: step }, (_, from) => runShare({ from, step, cases }));
   const known = (await Promise.all(shares)).flat().sort((a, b) => a.index - b.index);
   const kept = JSON.parse(readFileSync(FILE, 'utf8'));
-  const wishes = kept.reasons.map((id: string) => ({ id, ends: kept.decided.ends[id] ?? null }));
+  const wishes = REASON_RULES.filter(({ id }) => !(id in kept.decided.lines)).map(
+    ({ id }): LineWish => ({ id, ends: kept.decided.ends[id] ?? null }),
+  );
   const lines = fitLines(known, wishes);
   const fitted = {
     split: 'calibration',

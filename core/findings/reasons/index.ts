@@ -2,7 +2,6 @@ import { registry } from '../../registry.ts';
 import { catalystCode } from './catalystCode.ts';
 import { fastSwing } from './fastSwing.ts';
 import { fill } from './fill.ts';
-import { followsWaves } from './followsWaves.ts';
 import { model } from './model.ts';
 import { rearSwing } from './rearSwing.ts';
 import type { ReasonRule } from './reasonRule.ts';
@@ -13,7 +12,6 @@ import { twin } from './twin.ts';
 export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => rule.id, [
   model,
   fastSwing,
-  followsWaves,
   rearSwing,
   recovery,
   fill,

@@ -39,7 +39,7 @@ describe('fitLines', () => {
 
   test('ends that are given are kept, others are the outer 2 % of what was seen', () => {
     const lines = fitLines(CASES, [
-      { id: 'a', ends: [0, 2] },
+      { id: 'a', ends: { low: 0, high: 2 } },
       { id: 'noisy', ends: null },
     ]);
     expect([lines.a?.low, lines.a?.high]).toEqual([0, 2]);
