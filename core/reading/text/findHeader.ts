@@ -1,4 +1,5 @@
 import { findUnit } from '../../units/findUnit.ts';
+import { cellKind } from './cellKind.ts';
 import type { DialectFound } from './dialect.ts';
 
 /** Where the header stands and what it says. Rows are indices into the rows of the head. */
@@ -47,18 +48,32 @@ export function findHeader(original: DialectFound): HeaderFound | null {
 
 /** Rows looked at behind a candidate, blank ones not counted, and how many of them must be data. */
 const FOLLOWING = 8;
+/** Rows of data, from the end of the head, that tell which columns hold numbers. */
+const LAST_ROWS = 20;
 
 /** The first row of data that is as wide as most and followed by more of them; or else the first there is. */
-function firstDataRow({ isData, rows, width }: DialectFound): number {
+function firstDataRow(found: DialectFound): number {
+  const { isData, rows, width } = found;
+  const numeric = numericColumns(found);
   for (let i = 0; i < isData.length; i++) {
     const own = rows[i] ?? [];
     if (!isData[i] || own.length < width - 1 || own.length > width + 1) continue;
+    if (numeric.some((column) => cellKind(own[column] ?? '', found.dialect.decimal) === 'text')) continue;
     const next: boolean[] = [];
     for (let k = i + 1; k < isData.length && next.length < FOLLOWING; k++)
       if (!isBlank(rows[k] ?? [])) next.push(isData[k] === true);
     if (next[0] !== false && next.filter(Boolean).length * 4 >= next.length * 3) return i;
   }
   return isData.indexOf(true);
+}
+
+/** Columns that hold numbers or times in most rows of data: free text that happens to hold a number does not. */
+function numericColumns({ isData, rows, width, dialect }: DialectFound): number[] {
+  const data = rows.filter((_, i) => isData[i] === true).slice(-LAST_ROWS);
+  return Array.from({ length: width }, (_, column) => column).filter((column) => {
+    const kinds = data.map((row) => cellKind(row[column] ?? '', dialect.decimal)).filter((kind) => kind !== 'empty');
+    return kinds.filter((kind) => kind !== 'text').length > kinds.length * 0.8;
+  });
 }
 
 /** Instruments forget quotes around "O2 voltage (Bank 1, Sensor 1)": cells are joined until their brackets close. */
@@ -101,13 +116,19 @@ function isUnitRow(row: readonly string[]): boolean {
 
 /**
  * The row right above the data, and the one above that where the lower one does not tell columns apart by itself (names
- * repeat or are missing) and the upper one is as wide.
+ * repeat or are missing) or the upper one stands over groups of columns, and is as wide.
  */
 function chooseNameRows(above: readonly number[], { rows, width }: DialectFound): number[] {
   const [lower, upper] = above;
   if (lower === undefined) return [];
-  if (upper === undefined || !repeats(rows[lower] ?? [])) return [lower];
+  if (upper === undefined) return [lower];
+  if (!repeats(rows[lower] ?? []) && !standsOver(rows[upper] ?? [])) return [lower];
   return (rows[upper] ?? []).length >= width - 1 ? [upper, lower] : [lower];
+}
+
+/** A row of headings over groups of columns leaves the first column, the time, without one. */
+function standsOver(row: readonly string[]): boolean {
+  return (row[0] ?? '').trim() === '' && row.some((cell) => cell.trim() !== '');
 }
 
 function repeats(row: readonly string[]): boolean {
