@@ -20,7 +20,10 @@ export async function serveWindow(): Promise<ServedWindow> {
   const server = createServer((request, response) => {
     const name = new URL(request.url ?? '/', 'http://localhost').pathname.slice(1) || 'index.html';
     void answerOf(name, files).then((body) => {
-      response.writeHead(body === null ? 404 : 200, { 'content-type': typeOf(name), 'cache-control': 'no-store' });
+      response.writeHead(body === null ? statusOfNothing(name) : 200, {
+        'content-type': typeOf(name),
+        'cache-control': 'no-store',
+      });
       response.end(body);
     });
   });
@@ -66,6 +69,11 @@ async function answerOf(name: string, files: Map<string, Uint8Array>): Promise<U
   const drive = /^drives\/([a-z-]+\.[a-z]+)$/.exec(name);
   if (drive !== null) return readFile(new URL(`assets/drives/${drive[1]}`, ROOT));
   return files.get(name) ?? null;
+}
+
+/** A browser asks for a small picture by itself; that there is none is no fault. */
+function statusOfNothing(name: string): number {
+  return name === 'favicon.ico' ? 204 : 404;
 }
 
 function typeOf(name: string): string {

@@ -1,0 +1,102 @@
+// Every screen of the window, one after another, from the start page on: for whoever wants to look at all of them.
+
+import type { Page } from 'playwright';
+
+/** The window on a shell of any kind. */
+export interface Stage {
+  readonly page: Page;
+  /** Runs a command as the menu bar does. */
+  choose(id: string): Promise<void>;
+  settled(): Promise<void>;
+}
+
+/** Dialogs by the command that opens them, with their titles. */
+const DIALOGS: readonly (readonly [command: string, title: string | RegExp])[] = [
+  ['vehicle.addReading', 'Temperature reading'],
+  ['window.note', /^Note/],
+  ['vehicle.list', 'Vehicles'],
+  ['file.openSample', 'Sample drives'],
+  ['view.channels', 'Channels'],
+  ['window.times', 'Hold 1'],
+  ['file.settings', 'Settings'],
+  ['edit.find', 'Find a command'],
+  ['help.keys', 'Keys'],
+  ['help.measures', 'What the measures mean'],
+  ['help.cautions', 'Cautions'],
+  ['help.about', 'About Tailtrace'],
+  ['file.exportSheet', 'Evidence sheet'],
+  ['file.exportPicture', 'Picture of the traces'],
+  ['vehicle.columns', 'Which column is what'],
+];
+
+/** Parts of the vehicle's details. */
+const DETAILS = ['Identity', 'Codes and complaint', 'Exhaust', 'Warranty and costs'];
+
+/** Shows each screen and lets `look` see it, by name. Begins on the start page, ends with a comparison. */
+export async function everyScreen(stage: Stage, look: (name: string) => Promise<void>): Promise<void> {
+  const { page, choose, settled } = stage;
+  await page.locator('[data-sample]').first().waitFor();
+  await settled();
+  await look('start page');
+  await page.locator('[data-sample="van-before"]').click();
+  await page.locator('.margin.right .result').first().waitFor();
+  await settled();
+  await look('an offer');
+  await accept(stage);
+  await look('the finding of a window');
+  for (const tab of ['Vehicle', 'Capture']) {
+    await page.getByRole('tab', { name: tab }).click();
+    await look(`the finding margin, ${tab.toLowerCase()}`);
+  }
+  await choose('view.table');
+  await page.locator('.valuesTable').waitFor();
+  await look('values as a table');
+  await choose('view.table');
+  await page.locator('.valuesTable').waitFor({ state: 'hidden' });
+  await everyDialog(stage, look);
+  await choose('view.margins');
+  await page.locator('.margin').first().waitFor({ state: 'hidden' });
+  await look('paper only');
+  await choose('view.margins');
+  await page.locator('.margin.right').waitFor();
+  await comparison(stage);
+  await look('a comparison');
+}
+
+async function accept({ page, settled }: Stage): Promise<void> {
+  await page.locator('.margin.right [data-command="window.accept"]').click();
+  await page.locator('.margin.right .reportHead', { hasText: 'offer accepted' }).waitFor();
+  await settled();
+}
+
+async function everyDialog({ page, choose }: Stage, look: (name: string) => Promise<void>): Promise<void> {
+  for (const [command, title] of DIALOGS) {
+    await choose(command);
+    const dialog = page.getByRole('dialog', { name: title });
+    await dialog.waitFor();
+    if (command === 'file.exportSheet') await dialog.locator('.sheetPreview article').waitFor();
+    if (command === 'file.exportPicture') await dialog.getByRole('img').waitFor();
+    await look(command);
+    await page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'hidden' });
+  }
+  await choose('vehicle.details');
+  for (const part of DETAILS) {
+    await page.getByRole('tab', { name: part }).click();
+    await look(`vehicle.details, ${part.toLowerCase()}`);
+  }
+  await page.keyboard.press('Escape');
+}
+
+async function comparison(stage: Stage): Promise<void> {
+  const { page, choose, settled } = stage;
+  await choose('file.openSample');
+  await page.getByRole('dialog').locator('[data-sample="van-after"]').click();
+  await page.locator('.margin.right [data-command="window.accept"]').waitFor();
+  await settled();
+  await accept(stage);
+  await choose('window.compare');
+  await page.getByRole('button', { name: 'Compare', exact: true }).click();
+  await page.locator('.margin.right table').waitFor();
+  await settled();
+}
