@@ -59,7 +59,7 @@ function tooSlow({ capture, window }: FitData, front: Channel): boolean {
 function trackedFit(data: FitData, window: WindowInput): ConverterFit {
   const { volts } = window.compared;
   const mean = volts.reduce((sum, value) => sum + value, 0) / volts.length;
-  const table = logLikelihoods(missTable(window), spreadOf(window), window.kind, window.cycles);
+  const table = logLikelihoods(missTable(window), spreadOf(window), window);
   const profile = profileOf(table);
   const facts = capacityFacts(data.capture, window, profile);
   const { lagS, delayS } = bestLag(table, facts.gridIndex);

@@ -9,6 +9,8 @@ import type { CapacityProfile } from './fit.ts';
  */
 const PIECES_STEADY = 6;
 const PIECES_AIR_PULL = 6;
+/** A fuel cut without recorded air: what flows on the way back from it may be several times what is supposed. */
+const PIECES_AIR_SUPPOSED = 3;
 /** Fewest front swings for each piece of a steady window. */
 const SWINGS_A_PIECE = 3;
 /** Miss of a perfect model: sensor noise and steps of the instrument, V. */
@@ -22,19 +24,26 @@ const LAG_SPREAD = 0.6;
 const USUAL_DELAY_S: Seconds = 0.15;
 const DELAY_SPREAD_S = 0.2;
 
+/** What decides how much a table of misses counts. */
+export interface MissWeight {
+  readonly kind: 'steady' | 'airPull';
+  readonly cycles: number;
+  readonly airRecorded: boolean;
+}
+
 /**
  * Logarithm of the likelihood for each entry of a table of mean square misses: -n/2 ln(miss² + least²), n pieces.
  * @param spreadV deviation of the rear trace in what was compared
  */
-export function logLikelihoods(
-  misses: Float64Array,
-  spreadV: number,
-  kind: 'steady' | 'airPull',
-  cycles: number,
-): Float64Array {
-  const pieces = kind === 'airPull' ? PIECES_AIR_PULL : Math.min(PIECES_STEADY, Math.max(1, cycles / SWINGS_A_PIECE));
+export function logLikelihoods(misses: Float64Array, spreadV: number, weight: MissWeight): Float64Array {
+  const pieces = piecesOf(weight);
   const floor = LEAST_MISS_V ** 2 + (MODEL_MISS * spreadV) ** 2;
   return misses.map((square) => (-pieces / 2) * Math.log(square + floor));
+}
+
+function piecesOf({ kind, cycles, airRecorded }: MissWeight): number {
+  if (kind === 'airPull') return airRecorded ? PIECES_AIR_PULL : PIECES_AIR_SUPPOSED;
+  return Math.min(PIECES_STEADY, Math.max(1, cycles / SWINGS_A_PIECE));
 }
 
 /** Sum of tables of windows that share a rear sensor, each times its weight. An empty list gives a table of zeros. */

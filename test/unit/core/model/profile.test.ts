@@ -74,7 +74,7 @@ describe('likelihoods from misses', () => {
   it('count a window for as many pieces as its swings allow', () => {
     const misses = Float64Array.of(0.01, 0.04);
     const difference = (cycles: number) => {
-      const [near = 0, far = 0] = logLikelihoods(misses, 0.1, 'steady', cycles);
+      const [near = 0, far = 0] = logLikelihoods(misses, 0.1, { kind: 'steady', cycles, airRecorded: true });
       return near - far;
     };
     expect(difference(3)).toBeGreaterThan(0);
@@ -83,6 +83,8 @@ describe('likelihoods from misses', () => {
   });
 
   it('do not fall apart over a perfect fit', () => {
-    expect(Number.isFinite(logLikelihoods(Float64Array.of(0), 0, 'airPull', 0)[0])).toBe(true);
+    expect(
+      Number.isFinite(logLikelihoods(Float64Array.of(0), 0, { kind: 'airPull', cycles: 0, airRecorded: true })[0]),
+    ).toBe(true);
   });
 });
