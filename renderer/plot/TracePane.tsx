@@ -19,6 +19,7 @@ export interface PaneDeeds {
   onPointerDown(event: PointerEvent<HTMLElement>): void;
   /** Looks for the nearest sample of the pane and shows it. */
   onToSamples(pane: PaneLayout): void;
+  onCommand(id: string): void;
   /** Lends a pane's drawing to those who ask for its scale. */
   lendDrawing(paneId: string, drawing: PaneDrawing | null): void;
 }
@@ -91,6 +92,7 @@ export const TracePane = memo(function TracePane(props: TracePaneProps) {
               sight={sight}
               onFit={() => deeds.onPaneChange({ ...pane, scale: { kind: 'auto' } })}
               onToSamples={() => deeds.onToSamples(pane)}
+              onWhole={() => deeds.onCommand('view.whole')}
             />
           )}
         </div>
@@ -111,10 +113,11 @@ interface SightWordsProps {
   readonly sight: Exclude<PaneSight, 'drawn'>;
   onFit(): void;
   onToSamples(): void;
+  onWhole(): void;
 }
 
 /** Why there is no trace to see, and the way back to it. */
-function SightWords({ sight, onFit, onToSamples }: SightWordsProps) {
+function SightWords({ sight, onFit, onToSamples, onWhole }: SightWordsProps) {
   if (sight === 'failed') return <p className="sightWords">These samples did not come. They are asked for again.</p>;
   if (sight === 'noSamples') {
     return (
@@ -122,6 +125,9 @@ function SightWords({ sight, onFit, onToSamples }: SightWordsProps) {
         No samples were recorded here.
         <Button look="quiet" onPress={onToSamples}>
           To the nearest samples
+        </Button>
+        <Button look="quiet" onPress={onWhole}>
+          Whole capture
         </Button>
       </p>
     );

@@ -1,5 +1,6 @@
 import { Fragment, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import './traces.css';
+import { Button } from '../widgets/Button.tsx';
 import { timeForm } from './axisWords.ts';
 import { CursorLines } from './CursorLines.tsx';
 import { DifferenceLine } from './DifferenceLine.tsx';
@@ -89,6 +90,14 @@ function Stack(props: TraceStackProps) {
               <Splitter {...props} above={pane} below={panes[i + 1]} />
             </Fragment>
           ))}
+          {panes.length === 0 && (
+            <p className="sightWords">
+              No channel is shown.
+              <Button look="quiet" onPress={() => props.onCommand('view.channels')}>
+                Choose channels
+              </Button>
+            </p>
+          )}
           <CursorLines stage={stage} startClock={capture.startClock} />
           <WindowEdges stage={stage} windows={windows} selectedWindowId={selectedWindowId} drag={drag} />
           <NoteFlags stage={stage} notes={notes} onSelectNote={props.onSelectNote} />

@@ -62,8 +62,8 @@ export class Stage implements FrameClient {
   secondCursorS: number | null = null;
 
   constructor(visible: Stretch, form: TimeForm, scheduler: FrameScheduler = frame) {
-    this.visible = visible;
-    this.shown = visible;
+    this.visible = withLength(visible);
+    this.shown = this.visible;
     this.form = form;
     this.frame = scheduler;
   }
@@ -84,7 +84,8 @@ export class Stage implements FrameClient {
   }
 
   /** Changes the view; `moves` shows on the way where it went. */
-  look(stretch: Stretch, moves: boolean): void {
+  look(wanted: Stretch, moves: boolean): void {
+    const stretch = withLength(wanted);
     if (sameStretch(stretch, this.visible)) return;
     this.visible = stretch;
     this.movement = moves && this.width > 0 ? { from: this.shown, to: stretch, beganMs: null } : null;
@@ -209,6 +210,11 @@ export class Stage implements FrameClient {
       }),
     };
   }
+}
+
+/** A capture of one moment has a stretch without length, which no scale can show: it is given a second. */
+function withLength(stretch: Stretch): Stretch {
+  return stretch.endS > stretch.startS ? stretch : { startS: stretch.startS, endS: stretch.startS + 1 };
 }
 
 /** Between two views as a zoom goes: lengths in equal ratios, around the point that both share. */

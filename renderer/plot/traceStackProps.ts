@@ -104,6 +104,9 @@ export interface TraceStackProps {
   onPaneChange(pane: PaneLayout): void;
   /** A new order of the panes, by id, from the same menu. Absent: the menu does not offer it. */
   onPaneOrder?(ids: readonly string[]): void;
-  /** Keys in a focused pane that are commands of the workspace: "view.back", "window.markAtCursor". */
+  /**
+   * Commands that the panes offer by a button: "view.whole", "view.channels". Keys that are commands are left to the
+   * program's key map, which knows whether the person wants single letters to act.
+   */
   onCommand(id: string): void;
 }

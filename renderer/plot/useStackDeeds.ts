@@ -71,6 +71,7 @@ export function useDeeds(
       onMove: canOrder ? (paneId, by) => moved(latest.current, paneId, by) : null,
       onKeyDown,
       onPointerDown,
+      onCommand: (id) => latest.current.onCommand(id),
       onToSamples: (pane) => void toSamples(stage, latest.current, pane),
       lendDrawing: (paneId, drawing) => {
         if (drawing === null) drawings.current.delete(paneId);
