@@ -77,6 +77,7 @@ export const toCoreSchema = z.union([
   z.strictObject({ type: z.literal('cancel'), id: z.number().int() }),
 ]);
 
+/** Whether the service knows a question of this name. */
 export function isQuestionName(name: string): name is CoreQuestionName {
   return Object.hasOwn(ASK_SCHEMAS, name);
 }

@@ -31,6 +31,10 @@ export interface CoreServiceParts {
   post(message: FromCore): void;
 }
 
+/**
+ * Starts the service of one window. Bytes and clock come from `host`, the answers' functions from `core`, and everything
+ * it says goes through `post`. Give it what arrives by `hear`; call `end` when the window is gone.
+ */
 export function startCoreService({ host, core, post }: CoreServiceParts): CoreService {
   const held = new HeldCaptures(core);
   /** Questions under way, and whether each was cancelled. */

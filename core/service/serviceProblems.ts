@@ -30,6 +30,7 @@ export const failed = (name: string): Refusal =>
     'Your work is kept. Try another window of the capture, and tell the makers what you did.',
   );
 
+/** A reply, as the outcome of its question. */
 export function answered<T>(value: T): Outcome<T> {
   return { ok: true, value };
 }

@@ -162,3 +162,14 @@ describe('C10, G6: what is handed out', () => {
     expect(existsSync(join(work, 'gone'))).toBe(false);
   });
 });
+
+describe('T-EL-16: the runtime', () => {
+  it('names itself, and says so where it is only a stand-in', async () => {
+    const now = await start();
+    const about = await now.page.evaluate(() => window.shell.about(null));
+    const pinned: string = JSON.parse(readFileSync('package.json', 'utf8')).devDependencies.electron;
+    const major = Number(/^Electron (\d+)\./.exec(about.runtime)?.[1]);
+    expect(about.fallbackRuntime).toBe(major < Number(pinned.split('.')[0]));
+    expect(about.licences.map(({ name }) => name)).toContain('uplot');
+  });
+});

@@ -1,15 +1,12 @@
-// The promises T-EL-1 to T-EL-22 of a locked page, in the real program. What needs no window (forged senders, hostile
+// The promises T-EL-1 to T-EL-21 of a locked page, in the real program. What needs no window (forged senders, hostile
 // addresses, the exact policy) is in test/unit/main.
 
-import { execFileSync, spawnSync } from 'node:child_process';
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { SHELL_REQUESTS } from '../../core/bridge/shellMessages.ts';
-import { electronArguments } from '../../main/setup/launch.mjs';
-import { presentRuntime } from '../../main/setup/runtime.mjs';
 import '../../renderer/shell/shell.ts'; // what window.shell is
 import { launchProgram, type Program } from '../support/launchProgram.ts';
 
@@ -239,16 +236,6 @@ describe('T-EL-12 to 14: the page cannot leave, open or hold another', () => {
   });
 });
 
-describe('T-EL-16: the runtime', () => {
-  it('names itself, and says so where it is only a stand-in', async () => {
-    const about = await program.page.evaluate(() => window.shell.about(null));
-    const pinned: string = JSON.parse(readFileSync('package.json', 'utf8')).devDependencies.electron;
-    const major = Number(/^Electron (\d+)\./.exec(about.runtime)?.[1]);
-    expect(about.fallbackRuntime).toBe(major < Number(pinned.split('.')[0]));
-    expect(about.licences.map(({ name }) => name)).toContain('uplot');
-  });
-});
-
 describe('T-EL-20: the bridge', () => {
   it('offers the listed functions and two plain strings, and nothing else', async () => {
     const kinds = await program.page.evaluate(() =>
@@ -353,29 +340,5 @@ describe('T-EL-21: tokens, never paths', () => {
     ]);
     expect(JSON.stringify(taken)).not.toContain(work);
     expect(paths).toEqual([undefined]);
-  });
-});
-
-describe('T-EL-22: without any network', () => {
-  it('a whole start passes in a place that has none', () => {
-    const picture = join(work, 'alone.png');
-    const runtime = presentRuntime();
-    const given = electronArguments([`--snapshot=${picture}`, '--snapshot-size=1280x800']);
-    // A network of its own, without a single interface that is up. Needs root, or the right to make name spaces.
-    const alone = spawnSync('unshare', ['-rn', runtime?.executable ?? '', ...given], { encoding: 'utf8' });
-    expect({ status: alone.status, said: alone.status === 0 ? '' : alone.stderr }).toEqual({ status: 0, said: '' });
-    expect(statSync(picture).size).toBeGreaterThan(10_000);
-  });
-
-  it('a sheet is printed to a PDF with page numbers by a start without window', () => {
-    const sheet = join(work, 'sheet.html');
-    const pdf = join(work, 'sheet.pdf');
-    writeFileSync(sheet, '<!doctype html><html lang="en"><title>Van 14</title><h1>Evidence</h1></html>');
-    const given = electronArguments([`--print-sheet=${sheet}`, `--print-to=${pdf}`, '--paper=Letter']);
-    execFileSync(presentRuntime()?.executable ?? '', given, { stdio: 'ignore' });
-    const bytes = readFileSync(pdf, 'latin1');
-    expect(bytes.startsWith('%PDF-')).toBe(true);
-    expect(bytes).toMatch(/\/MediaBox \[\s*0 0 612 792\s*\]/);
-    expect(bytes).not.toMatch(/\/JavaScript|\/Launch/);
   });
 });
