@@ -64,7 +64,9 @@ export function planOf(column: TextColumn, columns: readonly TextColumn[], chose
 
 /** Columns that hold times, in the order of the file. */
 export function timeColumns(columns: readonly TextColumn[]): TextColumn[] {
-  return columns.filter((column) => isTextTime(column) || (isNamedTime(column) && rises(column.sample.numbers)));
+  return columns.filter(
+    (column) => isTextTime(column) || (isNamedTime(column) && (isPlainlyTime(column) || rises(column.sample.numbers))),
+  );
 }
 
 function bestTimeColumn(columns: readonly TextColumn[]): TextColumn | null {
@@ -72,7 +74,7 @@ function bestTimeColumn(columns: readonly TextColumn[]): TextColumn | null {
   // Of several, the one that tells the most rows apart; the first of equals.
   let best: TextColumn | null = null;
   for (const column of found) if (best === null || fineness(column) > fineness(best) * 1.2) best = column;
-  return best ?? risingFirstColumn(columns);
+  return best ?? columns.find(countsSinceStart) ?? risingFirstColumn(columns);
 }
 
 /** Share of rows with a time of their own. */
@@ -90,6 +92,20 @@ function isNamedTime(column: TextColumn): boolean {
   const ideas = conceptsIn(plainWords(column.heading));
   if (ideas.has('notTime') || ideas.has('oxygenSensor')) return false;
   return ideas.has('time') || quantity === 'time';
+}
+
+/** "Time", "Zeit (s)": nothing else in the name, so rows may even be in no order. */
+function isPlainlyTime({ heading, name, sample }: TextColumn): boolean {
+  const words = plainWords(name)
+    .split(' ')
+    .filter((word) => !conceptsIn(word).has('time'));
+  return words.length === 0 && plainWords(heading) !== '' && new Set(sample.numbers).size > 1;
+}
+
+/** Time since the engine was started: whole seconds, but better than none. */
+function countsSinceStart({ heading, unit, sample }: TextColumn): boolean {
+  const timed = conceptsIn(plainWords(heading)).has('time') || (unit !== null && findUnit(unit)?.quantity === 'time');
+  return timed && sample.numbers.length > 3 && rises(sample.numbers);
 }
 
 /** A first column that only rises, and by steps of one kind, without a name that says otherwise. */

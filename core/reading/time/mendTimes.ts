@@ -84,7 +84,8 @@ function joinSegments(raw: Float64Array, rowOf: (i: number) => number | null, wa
     const value = (raw[i] ?? 0) + shift;
     if (value < highest && isJump(raw, i, highest - shift)) {
       const own = raw[i] ?? 0;
-      const again = own <= start + Math.max(1, 3 * step);
+      const near = Math.max(1, 3 * step);
+      const again = Math.abs(own - start) <= near || Math.abs(own) <= near;
       shift = highest + (again ? BETWEEN_RECORDINGS_S : step) - own;
       warnings.push(jumpWarning(again, highest - value, rowOf(i)));
     }
