@@ -1,7 +1,7 @@
 // The promises T-EL-1 to T-EL-21 of a locked page, in the real program. What needs no window (forged senders, hostile
 // addresses, the exact policy) is in test/unit/main.
 
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
