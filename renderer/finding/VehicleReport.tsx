@@ -62,7 +62,7 @@ function Verdicts({ title, verdict, banks, folded = false }: VerdictsProps) {
   return (
     <section className="reportPart verdict">
       <h2>{title}</h2>
-      {folded ? <p>{verdict.sentence}</p> : <VerdictSheet verdict={verdict} />}
+      {folded ? <p>{verdict.sentence}</p> : <VerdictSheet verdict={banks[0] ?? verdict} />}
     </section>
   );
 }
@@ -71,6 +71,7 @@ function VerdictSheet({ verdict }: { readonly verdict: Verdict }) {
   return (
     <>
       <Result finding={verdict.finding} probabilityNotStoring={verdict.probabilityNotStoring} />
+      {verdict.embraces !== undefined && <p>{verdict.embraces}</p>}
       <Blockers blockers={verdict.blockers} />
       <Reasons reasons={verdict.reasons} finding={verdict.finding} />
       <NextTests tests={verdict.nextTests} />
