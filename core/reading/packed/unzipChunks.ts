@@ -9,7 +9,6 @@ import type { UnpackReport } from './unpackReport.ts';
 const MOST_ENTRIES = 1000;
 /** Endings of files that cannot be recordings and are passed over in an archive. */
 const NEVER = /(?:\.(?:png|jpe?g|gif|bmp|svg|pdf|docx?|html?|xml|json|md|ini|cfg|exe|dll|zip|gz|7z|mp4|avi|db)|\/)$/i;
-const HIDDEN = /(?:^|\/)(?:\.|__MACOSX\/|thumbs\.db)/i;
 
 /** One look at an archive as it streams past: which entry is read, what else is in it. */
 class Archive {
@@ -60,7 +59,7 @@ class Archive {
         ),
       );
     }
-    const could = !NEVER.test(file.name) && !HIDDEN.test(file.name);
+    const could = !NEVER.test(file.name) && !isHidden(file.name);
     if (could && this.chosen !== null) this.report.others.push(shortName(file.name));
     if (could && this.chosen === null) this.choose(file);
     file.ondata = () => undefined;
@@ -146,10 +145,10 @@ export async function* unzipChunks(
         if (archive.done) return;
       }
     }
-    unzip.push(new Uint8Array(0), true);
   } catch (fault) {
     noteFault(name, fault, report);
   }
+  endUnzip(unzip);
   yield* archive.ready.splice(0);
   if (archive.cutOff) report.broken ??= 'The packed file ends in the middle; what was recorded after that is missing.';
   if (!archive.found)
@@ -160,12 +159,30 @@ export async function* unzipChunks(
     );
 }
 
+/** Lets entries end whose end is only known at the end of the archive; one that misses its end shows in `cutOff`. */
+function endUnzip(unzip: Unzip): void {
+  try {
+    unzip.push(new Uint8Array(0), true);
+  } catch {
+    return;
+  }
+}
+
 /** Entries by which spreadsheets of the two open office forms are known; both are zip archives. */
 function isSpreadsheet(entry: string): boolean {
   return entry === '[Content_Types].xml' || entry.startsWith('xl/') || entry === 'mimetype' || entry === 'content.xml';
 }
 
+/** What systems leave for themselves in archives. */
+function isHidden(entry: string): boolean {
+  return entry.startsWith('__MACOSX/') || lastPart(entry).startsWith('.');
+}
+
+function lastPart(entry: string): string {
+  return entry.split(/[\\/]/).pop() ?? entry;
+}
+
 function shortName(entry: string): string {
-  const last = entry.split(/[\\/]/).pop() ?? entry;
+  const last = lastPart(entry);
   return last.length > 60 ? `${last.slice(0, 59)}…` : last;
 }

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { choiceFromFile, columnsFileOf, columnsFileSchema } from '../../../../core/reading/columnsFile.ts';
+import type { ColumnQuestion } from '../../../../core/reading/readCapture.ts';
+import { columnChoiceSchema } from '../../../../core/record/schema.ts';
+import { readText, rowsOf } from '../../../support/readText.ts';
+
+const TEXT = `t,Front sensor [mV],Rear sensor [mV],n\n${rowsOf(60, (i, v) => `${i / 10},${(Number(v) * 1000).toFixed(0)},620,${2200 + i}`)}`;
+
+async function question(): Promise<ColumnQuestion> {
+  const asked = (await readText(TEXT, { alwaysAsk: true })).question;
+  if (asked === null) throw new Error('No question.');
+  return asked;
+}
+
+const byHand = columnsFileSchema.parse({
+  columns: [
+    { name: 'Front sensor [mV]', role: 'upstreamO2', bank: 1, unit: 'mV' },
+    { name: 'rear SENSOR', role: 'downstreamO2', bank: 1, unit: 'mV' },
+    { name: 't', role: 'time' },
+    { name: 'n', role: 'rpm' },
+  ],
+});
+
+describe('a columns file', () => {
+  it('written by hand with names is applied on reading', async () => {
+    const fit = choiceFromFile(byHand, await question());
+    if (!fit.ok) throw new Error(fit.misfit.kind);
+    const { capture } = await readText(TEXT, { choice: fit.choice });
+    expect(capture.channels.map(({ role, bank, sensor, unit }) => [role, bank, sensor, unit])).toEqual([
+      ['upstreamO2', 1, 1, 'V'],
+      ['downstreamO2', 1, 2, 'V'],
+      ['rpm', null, null, '1/min'],
+    ]);
+    expect(capture.durationS).toBeCloseTo(5.9, 9);
+  });
+
+  it('makes a choice that the record can keep', async () => {
+    const fit = choiceFromFile(byHand, await question());
+    expect(fit.ok && columnChoiceSchema.safeParse(fit.choice).success).toBe(true);
+  });
+
+  it('comes back the same when it is exported and read again', async () => {
+    const asked = await question();
+    const fit = choiceFromFile(byHand, asked);
+    if (!fit.ok) throw new Error(fit.misfit.kind);
+    const file = columnsFileSchema.parse(JSON.parse(JSON.stringify(columnsFileOf(fit.choice, asked.guesses))));
+    expect(choiceFromFile(file, asked)).toEqual(fit);
+    expect(file.columns[0]?.name).toBe('Front sensor [mV]');
+  });
+
+  it('for another header, or with a name that is not there, does not fit', async () => {
+    const asked = await question();
+    expect(choiceFromFile({ ...byHand, headerKey: 'other' }, asked)).toMatchObject({
+      ok: false,
+      misfit: { kind: 'otherHeader' },
+    });
+    const wrong = columnsFileSchema.parse({ columns: [{ name: 'Lambda', role: 'rpm' }] });
+    expect(choiceFromFile(wrong, asked)).toMatchObject({ ok: false, misfit: { kind: 'noSuchColumn', name: 'Lambda' } });
+  });
+
+  it.each([
+    [{ columns: [{ role: 'rpm' }] }],
+    [{ columns: [{ name: 'x', role: 'turbo' }] }],
+    [{ columns: [{ name: 'x', role: 'rpm', bank: 3 }] }],
+    [{ rateHz: 0 }],
+    [{ rateHz: -5 }],
+    [{ surprise: true }],
+  ])('%j is not one', (json) => {
+    expect(columnsFileSchema.safeParse(json).success).toBe(false);
+  });
+});
