@@ -22,7 +22,7 @@ const MOST = 3;
 const UNKNOWN: Share = 0.4;
 
 /**
- * The tests worth making next, by what they are worth: the chance that a test changes the decision, times what a wrong
+ * The tests worth making next, by what they are worth: the chance that a test puts a wrong decision right, times what that
  * decision costs, less its minutes. Tests that remove a blocker come before tests that add evidence, since without them
  * no evidence counts. Empty where nothing more is worth its minutes.
  */
@@ -39,7 +39,7 @@ export function rankTests(state: TestState, costs: DecisionCosts): NextTest[] {
     });
 }
 
-/** A test that might be made, why, and how likely it is to change the decision. */
+/** A test that might be made, why, and how likely it is to put the decision right. */
 interface Candidate {
   readonly id: string;
   readonly why: string;
@@ -70,12 +70,11 @@ function addingTests(state: TestState): Candidate[] {
 }
 
 /**
- * Chance that a test which answers rightly in a share of cases turns the better guess round: it must speak against the
- * guess, and weigh more than all that speaks for it. 0 for a test weaker than what is known.
+ * Chance that a test which answers rightly in a share of cases puts a wrong decision right: by how much it is better than
+ * the guess that can be made without it. 0 for a test no better than what is known.
  */
 export function chanceOfTurning(probability: Share, rightly: Share): Share {
-  const guess = Math.max(probability, 1 - probability);
-  return rightly <= guess ? 0 : guess * (1 - rightly) + (1 - guess) * rightly;
+  return Math.max(0, rightly - Math.max(probability, 1 - probability));
 }
 
 /** Those that are worth more than they cost, the most valuable first. */
@@ -87,6 +86,6 @@ function worthy(candidates: readonly Candidate[], state: TestState, costs: Decis
 }
 
 function oddsWords(chance: Share): string {
-  const tenths = Math.max(1, Math.round(10 * chance));
-  return `It may change the decision in about ${round(tenths, 0)} of 10 such cases.`;
+  const many = chance >= 0.095;
+  return `It may put the decision right in about ${round((many ? 10 : 100) * chance, 0)} of ${many ? 10 : 100} such cases.`;
 }
