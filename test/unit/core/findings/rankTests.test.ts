@@ -69,10 +69,6 @@ describe('rankTests', () => {
     expect(ids({ ...undecided, reasons: [seen] })).not.toContain('fuelCutCoast');
   });
 
-  test('where nothing is at stake no test is worth its minutes', () => {
-    expect(ids(undecided, { converterPrice: 1, labourHour: 500 })).toEqual([]);
-  });
-
   test('a clear finding asks for little: only what could still overturn it', () => {
     expect(ids({ ...undecided, finding: 'storing', probabilityNotStoring: 0.01 })).toEqual([]);
   });
