@@ -68,6 +68,7 @@ export const ASK_SCHEMAS = {
     costs: costsSchema.exactOptional(),
     bricks: z.array(brickSchema).max(100).exactOptional(),
   }),
+  modelTraces: z.strictObject(heldWindow),
   compare: z.strictObject({ first: z.strictObject(heldWindow), second: z.strictObject(heldWindow) }),
 } satisfies { [Name in CoreQuestionName]: z.ZodType<CoreQuestions[Name]['ask']> };
 

@@ -8,6 +8,7 @@ import type { CursorValue, TraceView } from '../capture/traceView.ts';
 import type { Comparison } from '../compare/comparison.ts';
 import type { WindowScore } from '../findings/finding.ts';
 import type { VehicleScore } from '../findings/vehicleScore.ts';
+import type { ModelTrace } from '../model/modelTrace.ts';
 import type { Problem } from '../reading/problem.ts';
 import type { ColumnQuestion, ReadProgress } from '../reading/readCapture.ts';
 import type { Brick, CaptureRef, ColumnChoice, Costs, Reading, RecordWindow } from '../record/schema.ts';
@@ -99,6 +100,8 @@ export interface CoreQuestions {
     reply: WindowScore;
   };
   scoreVehicle: { ask: VehicleQuestion; reply: VehicleScore };
+  /** Traces of the model over the rear sensors of a window; empty where none can be followed. */
+  modelTraces: { ask: HeldWindow; reply: readonly ModelTrace[] };
   compare: { ask: { readonly first: HeldWindow; readonly second: HeldWindow }; reply: Comparison };
 }
 

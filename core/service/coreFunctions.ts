@@ -6,6 +6,7 @@ import type { Comparison } from '../compare/comparison.ts';
 import type { WindowScore } from '../findings/finding.ts';
 import type { VehicleEvidence } from '../findings/judgeVehicle.ts';
 import type { VehicleScore } from '../findings/vehicleScore.ts';
+import type { ModelTrace } from '../model/modelTrace.ts';
 import type { Outcome } from '../reading/problem.ts';
 import type { ByteSource, ReadCapture, ReadOptions } from '../reading/readCapture.ts';
 import type { Seconds } from '../units/quantities.ts';
@@ -21,5 +22,6 @@ export interface CoreFunctions {
   suggestWindows(capture: Capture): readonly CaptureWindow[];
   scoreWindow(capture: Capture, window: CaptureWindow, troubleCodes: readonly string[]): WindowScore;
   judgeVehicle(evidence: VehicleEvidence): VehicleScore;
+  modelTraces(capture: Capture, window: CaptureWindow): readonly ModelTrace[];
   compareWindows(first: ComparedWindow, second: ComparedWindow): Comparison;
 }

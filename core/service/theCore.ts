@@ -1,6 +1,7 @@
 import { drawerOf } from '../capture/drawerOf.ts';
 import { compareWindows } from '../compare/compareWindows.ts';
 import { judgeVehicle } from '../findings/judgeVehicle.ts';
+import { modelTraces } from '../findings/modelTraces.ts';
 import { scoreWindow } from '../findings/scoreWindow.ts';
 import { readCapture } from '../reading/readCapture.ts';
 import { suggestWindows } from '../windows/suggestWindows.ts';
@@ -14,5 +15,6 @@ export const THE_CORE: CoreFunctions = {
   // A window that speaks of two banks is scored here by the first; ask again with each bank to see both.
   scoreWindow: (capture, window, troubleCodes) => scoreWindow(capture, window, troubleCodes)[0],
   judgeVehicle,
+  modelTraces,
   compareWindows,
 };

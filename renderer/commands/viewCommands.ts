@@ -2,6 +2,7 @@ import { changeSettings } from '../actions/changeSettings.ts';
 import { withRoom } from '../actions/jump.ts';
 import { clampStretch, zoomAt, zoomLimits } from '../plot/zoom.ts';
 import type { Program } from '../program/program.ts';
+import { judgedStretch } from '../state/selectors/judged.ts';
 import { chosenWindow, shownCapture, shownView } from '../state/selectors/shown.ts';
 import { themeOf } from '../state/settingsStore.ts';
 import { withOverlay } from '../workspace/firstPanes.ts';
@@ -74,7 +75,11 @@ export const VIEW_COMMANDS: readonly Command[] = [
     'view.ghosts',
     ({ workspace }) => workspace.getState().ghosts,
     ({ workspace }) => workspace.getState().set({ ghosts: !workspace.getState().ghosts }),
-    () => 'No model has been fitted to this window.',
+    (program) =>
+      firstReason(
+        withoutCapture(program),
+        judgedStretch(program) === null ? 'Select a window or an offer first.' : null,
+      ),
   ),
   toggle(
     'view.table',

@@ -3,6 +3,7 @@
 import type { Picked } from '../../core/bridge/shellMessages.ts';
 import { reopenCaptures } from '../actions/findCaptures.ts';
 import { keepInStep } from '../actions/keepInStep.ts';
+import { keepModelTraces } from '../actions/keepModelTraces.ts';
 import { keepOfferScore } from '../actions/keepOfferScore.ts';
 import { keepScoring } from '../actions/keepScoring.ts';
 import { keepTitle } from '../actions/keepTitle.ts';
@@ -40,6 +41,7 @@ function keepEverything(program: Program): void {
   program.saver.start();
   keepScoring(program);
   keepOfferScore(program);
+  keepModelTraces(program);
   keepInStep(program);
   keepView(program);
   keepTitle(program);

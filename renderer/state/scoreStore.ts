@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Finding, WindowScore } from '../../core/findings/finding.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
+import type { ModelTrace } from '../../core/model/modelTrace.ts';
 import type { Problem } from '../../core/reading/problem.ts';
 
 export interface ScoreState {
@@ -9,12 +10,14 @@ export interface ScoreState {
   readonly pending: boolean;
   readonly problem: Problem | null;
   /** The offer that is being looked at, with a score for each bank once they are there. */
+  /** Traces of the model for the window or offer that is looked at, while they are switched on. */
+  readonly model: readonly ModelTrace[];
   readonly offer: { readonly id: string; readonly scores: readonly WindowScore[] | null } | null;
 }
 
 export type ScoreStore = StoreApi<ScoreState>;
 
-export const NO_SCORE: ScoreState = { score: null, pending: false, problem: null, offer: null };
+export const NO_SCORE: ScoreState = { score: null, pending: false, problem: null, offer: null, model: [] };
 
 export function createScoreStore(): ScoreStore {
   return createStore<ScoreState>()(() => NO_SCORE);

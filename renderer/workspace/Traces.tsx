@@ -14,14 +14,13 @@ import { shownNotes, shownWindows } from '../state/selectors/onTraces.ts';
 import { themeOf } from '../state/settingsStore.ts';
 import { firstView } from './firstPanes.ts';
 
-const NO_GHOSTS: TraceStackProps['ghosts'] = [];
-
 /** The panes of the shown capture with everything that lies on them, and the strip with the whole of it. */
 export function Traces({ held }: { readonly held: HeldCapture }) {
   const program = useProgram();
   const { workspace } = program;
   const record = useStore(program.record, recordOf);
   const score = useStore(program.score, (state) => state.score);
+  const model = useStore(program.score, (state) => state.model);
   const kept = useStore(workspace, (state) => state.captures[held.captureId]);
   const overlay = useStore(workspace, (state) => state.overlay);
   const windowId = useStore(workspace, (state) => state.windowId);
@@ -56,7 +55,7 @@ export function Traces({ held }: { readonly held: HeldCapture }) {
         {...shared}
         {...deeds}
         panes={view.panes}
-        ghosts={NO_GHOSTS}
+        ghosts={model}
         secondCursorS={view.secondCursorS}
         tool={tool}
         guides={chosen.showGuides}

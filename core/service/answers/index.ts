@@ -3,6 +3,7 @@ import type { Answer } from './answer.ts';
 import { close } from './close.ts';
 import { compare } from './compare.ts';
 import { describe } from './describe.ts';
+import { modelTraces } from './modelTraces.ts';
 import { nextStop } from './nextStop.ts';
 import { open } from './open.ts';
 import { scoreVehicle } from './scoreVehicle.ts';
@@ -22,5 +23,6 @@ export const ANSWERS: { readonly [Name in CoreQuestionName]: Answer<Name> } = {
   suggest,
   scoreWindow,
   scoreVehicle,
+  modelTraces,
   compare,
 };

@@ -168,5 +168,6 @@ const countingCore: CoreFunctions = {
   suggestWindows: notAsked,
   scoreWindow: notAsked,
   judgeVehicle: notAsked,
+  modelTraces: notAsked,
   compareWindows: notAsked,
 };

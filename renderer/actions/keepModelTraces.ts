@@ -1,0 +1,27 @@
+import type { Program } from '../program/program.ts';
+import { judgedStretch } from '../state/selectors/judged.ts';
+
+/** Lays the traces of the model over the rear sensor while they are switched on, for the stretch that is looked at. */
+export function keepModelTraces(program: Program): () => void {
+  const { workspace, captures, record, score, core, notices } = program;
+  let asked = '';
+
+  const look = async (): Promise<void> => {
+    const judged = workspace.getState().ghosts ? judgedStretch(program) : null;
+    const question = judged === null ? null : { key: judged.held.summary.key, window: judged.window };
+    const key = JSON.stringify(question);
+    if (key === asked) return;
+    asked = key;
+    if (score.getState().model.length > 0) score.setState({ model: [] });
+    if (question === null) return;
+    const outcome = await core.ask('modelTraces', question);
+    if (asked !== key || !outcome.ok) return;
+    score.setState({ model: outcome.value });
+    if (outcome.value.length === 0) {
+      notices.getState().say('No model can be followed in this window: it needs both sensors and quicker values.');
+    }
+  };
+
+  const stops = [workspace, captures, record].map((store) => store.subscribe(() => void look()));
+  return () => stops.forEach((stop) => void stop());
+}
