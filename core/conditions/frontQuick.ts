@@ -1,7 +1,7 @@
 import type { SensorSeries } from '../measures/measure.ts';
-import { LEAST_SAMPLES } from '../measures/sensors.ts';
+import { LEAST_SAMPLES, renewalRate } from '../measures/sensors.ts';
 import { spanOf, switchesOf, whyNotCountable } from '../measures/switching.ts';
-import type { Seconds, Share } from '../units/quantities.ts';
+import type { Hertz, Seconds, Share } from '../units/quantities.ts';
 import { percent, round } from '../words/numbers.ts';
 import type { Condition, ConditionContext, ConditionResult } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
@@ -13,6 +13,8 @@ const LAZY_UNDER_WAY_S: Seconds = 0.28;
 /** Share of values between 0.25 and 0.65 V above which it is, where not even switches can be counted. */
 const LAZY_SHARE: Share = 0.68;
 const LEAST_VALUES = 40;
+/** A slower instrument can only time edges that are lazy already. */
+const LEAST_HZ: Hertz = 25;
 
 /** Whether the front sensor goes from one end to the other without delay, as well as the instrument lets it be seen. */
 export const frontQuick: Condition = {
@@ -26,11 +28,12 @@ export const frontQuick: Condition = {
     if (!front || front.series.values.length < LEAST_SAMPLES)
       return notRecorded(this.id, 'The front oxygen sensor was not recorded.');
     if (front.channel.role === 'upstreamLambda') return notRecorded(this.id, 'A wideband sensor has no edges to time.');
-    return byEdges(this.id, context) ?? byTimeUnderWay(this.id, front, context);
+    return byEdges(this.id, front, context) ?? byTimeUnderWay(this.id, front, context);
   },
 };
 
-function byEdges(id: string, { measures }: ConditionContext): ConditionResult | null {
+function byEdges(id: string, front: SensorSeries, { measures }: ConditionContext): ConditionResult | null {
+  if (renewalRate(front.channel) < LEAST_HZ) return null;
   const rise = measures.get('upstreamRiseS')?.value;
   const fall = measures.get('upstreamFallS')?.value;
   if (rise == null || fall == null) return null;

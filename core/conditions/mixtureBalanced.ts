@@ -1,5 +1,4 @@
-import { LEAST_SAMPLES, richShare } from '../measures/sensors.ts';
-import { moments } from '../statistics/moments.ts';
+import { LEAST_SAMPLES, rangeOf, richShare } from '../measures/sensors.ts';
 import { percent, round } from '../words/numbers.ts';
 import type { Condition } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
@@ -20,9 +19,9 @@ export const mixtureBalanced: Condition = {
     if (!upstream || upstream.series.values.length < LEAST_SAMPLES)
       return notRecorded(this.id, 'The front oxygen sensor was not recorded.');
     if (upstream.channel.role === 'upstreamLambda') {
-      const { mean } = moments(upstream.series.values);
-      const detail = `Lambda ${round(mean, 3)} in the mean.`;
-      return Math.abs(mean - 1) > MOST_OFF ? notMet(this.id, detail) : met(this.id, detail);
+      const { middle } = rangeOf(upstream);
+      const detail = `Lambda ${round(middle, 3)} in the middle.`;
+      return Math.abs(middle - 1) > MOST_OFF ? notMet(this.id, detail) : met(this.id, detail);
     }
     const rich = richShare(upstream);
     const detail = `The front sensor is rich for ${percent(rich)} of the time.`;

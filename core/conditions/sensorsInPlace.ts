@@ -15,6 +15,8 @@ const LEAST_REAR_V = 0.3;
 const AHEAD_S = -0.06;
 const ALIKE = 0.5;
 const FULL = 0.8;
+/** An accusation needs more certainty than a number. */
+const MOST_DOUBT = 0.01;
 /** Two banks whose trims run away from each other are steered by each other's sensors. */
 const APART = 30;
 
@@ -52,7 +54,7 @@ function runsAhead(context: ConditionContext): string | null {
   const found = lagSearch(context);
   // The true front sensor, under the rear one's name, swings as far as the other at least.
   if (!front || !rear || swingOf(slowAndFast(rear).fast) < FULL * swingOf(slowAndFast(front).fast)) return null;
-  if (!found || found.lagS > AHEAD_S || found.alike < ALIKE || !found.certain) return null;
+  if (!found || found.lagS > AHEAD_S || found.alike < ALIKE || found.doubt > MOST_DOUBT) return null;
   return `The rear trace runs ${round(-found.lagS, 2)} s ahead of the front one.`;
 }
 

@@ -9,6 +9,8 @@ import { wavesOf } from './waves.ts';
 
 /** A rear trace that is less alike than this does not follow the front one: then there is no lag to speak of. */
 const LEAST_ALIKE = 0.4;
+/** Chance of having taken a neighbouring period for the lag, above which none is given. */
+const MOST_DOUBT = 0.05;
 
 /**
  * Time by which the rear sensor runs behind the front one: the largest normalised cross-correlation of their fast parts
@@ -30,7 +32,7 @@ export const lagS: Measure = {
     const found = lagSearch(data);
     if (!found || found.alike < LEAST_ALIKE)
       return missing(this.id, 'The rear sensor does not follow the front one closely enough to have a lag.');
-    if (!found.certain)
+    if (found.doubt > MOST_DOUBT)
       return missing(this.id, 'The control swings so evenly that a lag one period longer or shorter fits as well.');
     const waves = wavesOf(data);
     if (typeof waves === 'string') return measured(this.id, found.lagS);

@@ -2,7 +2,7 @@ import { correlationAt, parabolaOffset } from '../signal/crossCorrelation.ts';
 import { remember } from '../signal/remember.ts';
 import { readOffEvenly } from '../signal/valueAt.ts';
 import { paired } from '../statistics/tTests.ts';
-import type { Hertz, Seconds } from '../units/quantities.ts';
+import type { Hertz, Seconds, Share } from '../units/quantities.ts';
 import type { SensorSeries, WindowData } from './measure.ts';
 import { bothVoltages, renewalRate } from './sensors.ts';
 import { slowAndFast } from './slowAndFast.ts';
@@ -14,10 +14,10 @@ export interface LagFound {
   /** Correlation of the fast parts there. */
   readonly alike: number;
   /**
-   * Whether this lag is told from others: a periodic trace is alike to itself a period later too, and only because no
-   * limit cycle is quite even does the true lag stand out, in every part of the window.
+   * Chance that another lag is the true one: a periodic trace is alike to itself a period later too, and only because no
+   * limit cycle is quite even does the true lag stand out, in part after part of the window.
    */
-  readonly certain: boolean;
+  readonly doubt: Share;
 }
 
 /** From a rear sensor that runs ahead, which only an exchange can explain, to the slowest gas and sensor. */
@@ -27,9 +27,8 @@ const MOST_HZ: Hertz = 40;
 /** Slower instruments bring samples of the two sensors too far apart to say how alike they are. */
 export const LEAST_HZ: Hertz = 4;
 const LEAST_STEPS = 60;
-/** Parts of the window in which two lags are compared, and the chance of a difference that is none. */
+/** Parts of the window in which two lags are compared. */
 const PIECES = 8;
-const CHANCE = 0.05;
 
 /**
  * Correlation of the fast parts of both traces over all lags from -1 to 1.8 s. The limit cycle is never quite even, so
@@ -71,14 +70,14 @@ function bestOf(
   if (best === undefined) return null;
   const here = alike[best] ?? 0;
   const offset = parabolaOffset(alike[best - 1] ?? here, here, alike[best + 1] ?? here);
-  const certain = next === undefined || differs(ahead, behind, first + best, first + next);
-  return { lagS: (first + best + offset) * stepS, alike: here, certain };
+  const doubt = next === undefined ? 0 : doubtBetween(ahead, behind, first + best, first + next);
+  return { lagS: (first + best + offset) * stepS, alike: here, doubt };
 }
 
-/** Whether the traces are more alike at one shift than at another in piece after piece of the window. */
-function differs(ahead: Float64Array, behind: Float64Array, best: number, next: number): boolean {
+/** Chance that the traces are not more alike at one shift than at another, from piece after piece of the window. */
+function doubtBetween(ahead: Float64Array, behind: Float64Array, best: number, next: number): Share {
   const length = Math.floor((ahead.length - Math.abs(best) - Math.abs(next)) / PIECES);
-  if (length < LEAST_STEPS / 4) return false;
+  if (length < LEAST_STEPS / 4) return 1;
   const from = Math.max(0, -best, -next);
   const at = (shift: number) =>
     Array.from({ length: PIECES }, (_, p) => {
@@ -90,5 +89,5 @@ function differs(ahead: Float64Array, behind: Float64Array, best: number, next: 
       );
     });
   const test = paired(at(best), at(next));
-  return test !== null && test.t > 0 && test.p < CHANCE;
+  return test === null || test.t <= 0 ? 1 : test.p;
 }
