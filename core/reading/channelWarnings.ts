@@ -2,10 +2,12 @@ import type { Channel } from '../capture/channel.ts';
 import { ROLE_FACTS } from '../capture/roles.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { AssignedRole } from './naming/assignRoles.ts';
+import { shownText } from './shownText.ts';
 
 /** What is odd about one channel. */
 export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureWarning[] {
-  const { facts, role, name } = channel;
+  const { facts, role } = channel;
+  const name = shownText(channel.name, 60);
   const found: CaptureWarning[] = [];
   const say = (id: CaptureWarning['id'], detail: string, count = 1): void => {
     found.push({ id, detail, row: null, count, repaired: false });

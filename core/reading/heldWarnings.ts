@@ -1,5 +1,6 @@
 import type { Channel } from '../capture/channel.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
+import { shownText } from './shownText.ts';
 
 /** Written so much more often than renewed, a channel counts as held. */
 const SHARE = 0.75;
@@ -15,7 +16,7 @@ export function heldWarnings(channels: readonly Channel[]): CaptureWarning[] {
     alike.set(key, [...(alike.get(key) ?? []), channel]);
   }
   return [...alike].map(([rates, held]) => {
-    const names = held.map(({ name }) => `“${name}”`).join(', ');
+    const names = held.map(({ name }) => `“${shownText(name, 60)}”`).join(', ');
     const detail = `${names} ${held.length === 1 ? 'is' : 'are'} written ${rates}; the rows between repeat the last value.`;
     return { id: 'heldValues', detail, row: null, count: held.length, repaired: false };
   });

@@ -103,7 +103,7 @@ export async function readCapture(source: ByteSource, options: ReadOptions): Pro
   if (!goesOn(0)) return refused(REFUSALS.cancelled(source.name));
   const packing = packingOf(outer.bytes);
   if (packing === null) {
-    const outcome = await readBytes(source, outer, options, goesOn);
+    const outcome = await readBytes(source.name, outer, source.bytes, options, goesOn);
     return withBytes(outcome, bytesRead, []);
   }
   const { chunks, report } = unpack(packing, source.name, outer);
@@ -113,7 +113,7 @@ export async function readCapture(source: ByteSource, options: ReadOptions): Pro
   if (inner.bytes.length === 0) {
     return refused(REFUSALS.unreadable(source.name, '', report.broken ?? 'This packed file is empty.'));
   }
-  const outcome = await readBytes(source, inner, options, goesOn);
+  const outcome = await readBytes(source.name, inner, null, options, goesOn);
   return report.problem === null ? withBytes(outcome, bytesRead, unpackWarnings(report)) : refused(report.problem);
 }
 
@@ -131,17 +131,18 @@ function withBytes(
   };
 }
 
-/** Reads what is no longer packed. */
+/** Reads what is no longer packed; `bytesTotal` is null where the unpacked size is not known. */
 async function readBytes(
-  source: ByteSource,
+  name: string,
   peeked: Peeked,
+  bytesTotal: number | null,
   options: ReadOptions,
   goesOn: (rows: number) => boolean,
 ): Promise<Outcome<ReadCapture>> {
-  const head: FileHead = { name: source.name, bytes: peeked.bytes, whole: peeked.whole };
+  const head: FileHead = { name, bytes: peeked.bytes, whole: peeked.whole };
   const layout = surestLayout(head);
   if (layout === null) return refused(whyUnreadable(head));
-  return layout.read({ head, chunks: peeked.all(), bytesTotal: source.bytes, options, goesOn });
+  return layout.read({ head, chunks: peeked.all(), bytesTotal, options, goesOn });
 }
 
 /** The layout that is surest of a file, the first of equals; null where none fits. */

@@ -2,6 +2,7 @@ import { knownOther } from './knownOther.ts';
 import type { FileHead } from './layouts/layout.ts';
 import type { Problem } from './problem.ts';
 import { REFUSALS } from './refusals.ts';
+import { shownText } from './shownText.ts';
 import { decodeText } from './text/decodeText.ts';
 import { openText } from './text/openText.ts';
 import { MOST_COLUMNS } from './text/textPlan.ts';
@@ -32,7 +33,7 @@ export function whyUnreadable(head: FileHead): Problem {
   }
   if (lines.length <= 2 && /[^\s,;|][,;\t|]\s*[^\s,;|]/.test(first))
     return REFUSALS.headerOnly(head.name, lines.length);
-  return REFUSALS.noNumbers(head.name, `“${first.trim().slice(0, 60)}”`);
+  return REFUSALS.noNumbers(head.name, `“${shownText(first, 60)}”`);
 }
 
 function firstLineEnd(bytes: Uint8Array): number {

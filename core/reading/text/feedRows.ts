@@ -18,8 +18,8 @@ export class RowFeeder {
   private readonly lastRow: { openEnd: boolean };
 
   /**
-   * `onlyCr` where lines end in CR alone. `lastRow` is told when the row that is read next is the last one and has no
-   * line end.
+   * `onlyCr` where lines end in CR alone. `lastRow` is told when the last row is among those that are read next and
+   * has no line end.
    */
   constructor(scanner: RowScanner, onlyCr: boolean, lastRow: { openEnd: boolean }) {
     this.scanner = scanner;
@@ -63,7 +63,7 @@ export class RowFeeder {
   private scanOwn(bytes: Uint8Array): void {
     let end = bytes.lastIndexOf(this.endByte);
     // A CR at the very end may be half of CR LF.
-    if (this.endByte === CR && end === bytes.length - 1) end = bytes.lastIndexOf(CR, end - 1);
+    if (this.endByte === CR && end === bytes.length - 1) end = end > 0 ? bytes.lastIndexOf(CR, end - 1) : -1;
     const read = end < 0 ? 0 : this.scanner.scan(bytes, 0, end + 1);
     this.rest = read < bytes.length ? bytes.slice(read) : EMPTY;
     this.cutLongRow();

@@ -15,7 +15,7 @@ export function parseNumber(cell: string, decimal: DecimalSign): number {
   const text = cell.trim().replace(/^[\u2212\u2013]/, '-');
   if (text === '') return Number.NaN;
   const plain = decimal === ',' ? text.replace(',', '.') : text;
-  if (PLAIN.test(plain) && !(decimal === ',' && text.includes('.'))) return Number(plain);
+  if (PLAIN.test(plain) && !(decimal === ',' && text.includes('.'))) return finite(plain);
   return parseGrouped(text, decimal);
 }
 
@@ -30,7 +30,7 @@ export function parseGrouped(text: string, decimal: DecimalSign): number {
   }
   if (match[2] !== undefined && match[2] !== decimal) return Number.NaN;
   const group = match[1] ?? '';
-  return Number(text.split(group).join('').replace(',', '.'));
+  return finite(text.split(group).join('').replace(',', '.'));
 }
 
 /** The other decimal sign where it cannot be grouping: 0.45 in a file of decimal commas, 0,45 in one of points. */
@@ -38,7 +38,13 @@ function parseOther(text: string, decimal: DecimalSign): number {
   const other = decimal === '.' ? ',' : '.';
   if (text.includes(decimal) || text.split(other).length !== 2) return Number.NaN;
   const plain = text.replace(',', '.');
-  return PLAIN.test(plain) ? Number(plain) : Number.NaN;
+  return PLAIN.test(plain) ? finite(plain) : Number.NaN;
+}
+
+/** 1e999 is a number to a reader and none to a computer. */
+function finite(text: string): number {
+  const value = Number(text);
+  return Number.isFinite(value) ? value : Number.NaN;
 }
 
 /** How many digits a plain number has after its decimal sign, its exponent counted in; 0 for whole numbers. */

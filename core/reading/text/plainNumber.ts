@@ -15,7 +15,7 @@ export const POWERS_OF_TEN = Float64Array.from({ length: EXACT_POWER + 1 }, (_, 
 
 /**
  * The number from `start` up to `end`, or NaN where the bytes are anything but an optional sign, digits with at most one
- * decimal sign among or beside them, and an optional exponent.
+ * decimal sign among or beside them, and an optional exponent; NaN also for a number that is too large to be one.
  */
 export function plainNumber(bytes: Uint8Array, start: number, end: number, decimal: number): number {
   let pos = start;
@@ -80,5 +80,6 @@ function slowNumber(bytes: Uint8Array, start: number, end: number, decimal: numb
     const c = bytes[pos] ?? 0;
     text += String.fromCharCode(c === decimal ? POINT : c);
   }
-  return Number(text);
+  const value = Number(text);
+  return Number.isFinite(value) ? value : Number.NaN;
 }

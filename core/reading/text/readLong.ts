@@ -76,7 +76,8 @@ export async function readLong(
   if (columns === null) return refused(REFUSALS.noNumbers(input.head.name, 'no names of channels'));
   const names = new Names();
   const units = new Names();
-  const rows: ChannelRows[] = [];
+  // Names that stand only in rows that were left out leave a hole.
+  const rows: (ChannelRows | undefined)[] = [];
   const timeColumn = timeColumnOf(time);
   const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : -1;
   const kinds = new Uint8Array(head.columns.length).fill(SKIP);
@@ -104,7 +105,7 @@ export async function readLong(
   const scanned = await scanText(input, head, {
     kinds,
     readers,
-    heldBytes: () => rows.reduce((sum, channel) => sum + channel.times.bytes + channel.values.bytes, 0),
+    heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.times.bytes ?? 0) + (channel?.values.bytes ?? 0), 0),
     needed: [timeColumn ?? columns.name.index, columns.name.index],
     take(stage, count, decimals) {
       for (let at = 0; at < count * width; at += width) {
@@ -122,7 +123,11 @@ export async function readLong(
     },
   });
   if (!scanned.ok) return scanned;
-  const { channels, warnings, firstS } = assemble(rows, units.list, time);
+  const { channels, warnings, firstS } = assemble(
+    rows.filter((channel) => channel !== undefined),
+    units.list,
+    time,
+  );
   return { ok: true, value: { channels, scan: scanned.value, warnings, firstS } };
 }
 

@@ -8,6 +8,7 @@ import type { Outcome } from '../problem.ts';
 import { questionFor } from '../questionFor.ts';
 import type { ColumnGuess, ReadCapture } from '../readCapture.ts';
 import { REFUSALS, refused } from '../refusals.ts';
+import { shownText } from '../shownText.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { findTime } from './arrange.ts';
@@ -30,13 +31,16 @@ export async function readTable(input: LayoutInput, kind: Arrangement['kind']): 
     return refused(REFUSALS.tooManyColumns(name, head.columns.length, MOST_COLUMNS));
   const choice = input.options.choice?.headerKey === head.headerKey ? input.options.choice : null;
   const time = findTime(head, choice);
-  const text: LayoutInput = { ...input, chunks: textChunks(input.chunks, encoding) };
+  // UTF-16 takes two bytes for what the row loop reads as one.
+  const wide = encoding.encoding === 'utf16le' || encoding.encoding === 'utf16be';
+  const bytesTotal = wide && input.bytesTotal !== null ? input.bytesTotal / 2 : input.bytesTotal;
+  const text: LayoutInput = { ...input, bytesTotal, chunks: textChunks(input.chunks, encoding) };
   const outcome = await READERS[kind](text, head, time, choice);
   if (!outcome.ok) return outcome;
   const table = outcome.value;
   if (table.scan.rows === 0) return refused(REFUSALS.headerOnly(name, head.dataLine - 1));
   if (table.scan.rows < 3 && time.kind === 'rate' && head.header.nameRows.length === 0) {
-    return refused(REFUSALS.noNumbers(name, `“${head.found.rows[0]?.join(' ').slice(0, 60) ?? ''}”`));
+    return refused(REFUSALS.noNumbers(name, `“${shownText(head.found.rows[0]?.join(' ') ?? '', 60)}”`));
   }
   if (table.channels.length === 0) return refused(REFUSALS.noChannels(name));
   return { ok: true, value: toCapture(input, head, { kind, time }, table, choice) };

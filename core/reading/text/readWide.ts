@@ -85,10 +85,14 @@ export async function readWide(
   return { ok: true, value: { channels, scan, warnings: timed.warnings, firstS: timed.firstS } };
 }
 
+/** Room is made for so many rows at most before they have come: a file's size may be a lie. */
+const MOST_EXPECTED = 50_000_000;
+
 /** Rows that the rest of the file will have if it goes on as it begins, and a little more; 0 where that is not known. */
 function expectedRows({ bytesTotal }: LayoutInput, { dataByte, rowBytes }: TextHead): number {
   if (bytesTotal === null || rowBytes <= 0) return 0;
-  return Math.ceil(((bytesTotal - dataByte) / rowBytes) * 1.03) + 16;
+  const rows = Math.ceil(((bytesTotal - dataByte) / rowBytes) * 1.03) + 16;
+  return Math.max(0, Math.min(rows, MOST_EXPECTED));
 }
 
 /** Adds the start of the day to its clock time. */

@@ -1,4 +1,5 @@
 // What happened to rows and cells while a text was read, counted so that it can be told in a few sentences.
+import { shownText } from '../shownText.ts';
 
 /** An event that may happen many times: how often, where first, and what stood there. */
 export interface Tally {
@@ -21,7 +22,7 @@ export class TextTally {
   /** Words for "no value", counted over all columns. */
   readonly missing: Tally = newTally();
 
-  /** Set when the row that is read next is the last one and has no line end. */
+  /** Set when the last row is among those that are read next, and has no line end of its own. */
   openEnd = false;
 
   unreadableCell(column: number, line: number, sample: string): void {
@@ -35,7 +36,7 @@ export class TextTally {
 export function add(tally: Tally, line: number, sample: string): void {
   if (tally.count === 0) {
     tally.line = line;
-    tally.sample = sample.length > 40 ? `${sample.slice(0, 39)}…` : sample;
+    tally.sample = shownText(sample, 40);
   }
   tally.count++;
 }

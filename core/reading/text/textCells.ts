@@ -63,7 +63,8 @@ export class TextCells implements OddCells {
     line: number,
   ): boolean {
     const { needed, kinds, encoding } = this.plan;
-    if (this.tally.openEnd && cells < kinds.length) {
+    // The line end that the feeder adds to an open last row is the last byte of all.
+    if (this.tally.openEnd && cells < kinds.length && end >= bytes.length - 1) {
       add(this.tally.cut, line, decodeText(bytes, start, Math.min(end, start + 400), encoding));
       return false;
     }

@@ -1,4 +1,5 @@
 import type { CaptureWarning } from '../../capture/warnings.ts';
+import { shownText } from '../shownText.ts';
 import type { Tally, TextTally } from './tally.ts';
 import type { TextHead } from './textPlan.ts';
 
@@ -52,7 +53,7 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
     false,
   );
   for (const [column, of] of tally.unreadable) {
-    const name = head.columns[column]?.name ?? '';
+    const name = shownText(head.columns[column]?.name ?? '', 60);
     say(
       'unreadableCells',
       of,
