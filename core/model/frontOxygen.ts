@@ -11,7 +11,7 @@ const RICHEST = -0.09;
 /** A wideband sensor that shows more than this shows air. */
 const AIR_FROM = 0.25;
 /** Beyond a plateau by less than this a voltage still belongs to it: noise, and the end of an ordinary swing. */
-const MARGIN_V: Volts = 0.02;
+const MARGIN_V: Volts = 0.03;
 
 /**
  * Excess oxygen (1 - 1/lambda) of a running engine from a switching sensor's voltage. Such a sensor tells the side and

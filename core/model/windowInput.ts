@@ -46,7 +46,7 @@ export interface Compared {
 const RUN_UP_S = 10;
 const LONGEST_S = 90;
 const BEFORE_PULL_S = 2;
-const AFTER_PULL_S = 14;
+const AFTER_PULL_S = 9;
 const LONGEST_GAP_S = 1.6;
 const MOST_COMPARED = 400;
 const LEAST_AROUND_S = 5;
