@@ -13,6 +13,7 @@ export interface UnpackReport {
   entry: string | null;
 }
 
+/** A report in which nothing has happened yet. */
 export function newReport(): UnpackReport {
   return { problem: null, broken: null, others: [], entry: null };
 }

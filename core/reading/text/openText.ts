@@ -15,6 +15,7 @@ export interface OpenedText {
 /** The text layouts are asked one after the other about the same head; it is looked at once. */
 const opened = new WeakMap<FileHead, OpenedText>();
 
+/** The head of a file as text: decoded, its dialect and header found, once for each head. Never throws. */
 export function openText(file: FileHead): OpenedText {
   const known = opened.get(file);
   if (known !== undefined) return known;

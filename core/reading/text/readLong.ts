@@ -66,6 +66,11 @@ class Names {
   }
 }
 
+/**
+ * Reads a text of one row a value into one channel a name, each with its own times in seconds from the first of all;
+ * channels that were sampled together share a base. `head` must come from such a text (longColumns). A refusal where
+ * reading is cancelled or needs too much memory.
+ */
 export async function readLong(
   input: LayoutInput,
   head: TextHead,

@@ -24,6 +24,10 @@ interface Group {
   readonly values: readonly TextColumn[];
 }
 
+/**
+ * Reads a text with a time column for every channel or group of channels, in seconds from the first time of all. Rows in
+ * which a channel has no time or no value are no samples of it. Refusals as readLong.
+ */
 export async function readPaired(
   input: LayoutInput,
   head: TextHead,

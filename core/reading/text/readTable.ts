@@ -23,6 +23,10 @@ import { textWarnings } from './textWarnings.ts';
 const LAYOUT_IDS = { wide: 'wideText', long: 'longText', paired: 'pairedText' } as const;
 const READERS = { wide: readWide, long: readLong, paired: readPaired } as const;
 
+/**
+ * Reads a text of the given arrangement: rows, times, roles, units, warnings and the question about columns. Refuses
+ * what has no rows of numbers, too many columns, no channel beside the times, or is cancelled.
+ */
 export async function readTable(input: LayoutInput, kind: Arrangement['kind']): Promise<Outcome<ReadCapture>> {
   const { head, encoding } = openText(input.head);
   if (head === null) return refused(REFUSALS.noNumbers(input.head.name, 'no row of numbers'));

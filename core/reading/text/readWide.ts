@@ -31,6 +31,11 @@ export interface TableRead {
   readonly firstS: number;
 }
 
+/**
+ * Reads a text of one row a moment: one channel a column of values, all on one base of times in seconds from the first
+ * row, but for channels with many blanks, which get times of their own (sparse). `choice` may ask for columns that would
+ * be skipped. Refusals as readLong.
+ */
 export async function readWide(
   input: LayoutInput,
   head: TextHead,

@@ -1,13 +1,21 @@
 // Every way of writing time as text, the narrower before the wider. A new one is a file and a line here;
 // test/unit/core/reading/everyTimeForm.test.ts runs its examples.
 
+import { registry } from '../../registry.ts';
 import { clockOfDay } from './clockOfDay.ts';
 import { isoInstant } from './isoInstant.ts';
-import { localDate, localInstant } from './localDate.ts';
+import { localDate } from './localDate.ts';
+import { localInstant } from './localInstant.ts';
 import { minutesSeconds } from './minutesSeconds.ts';
 import type { TimeForm } from './timeForm.ts';
 
-export const TIME_FORMS: readonly TimeForm[] = [isoInstant, localInstant, localDate, clockOfDay, minutesSeconds];
+export const TIME_FORMS: readonly TimeForm[] = registry('time forms', ({ id }) => id, [
+  isoInstant,
+  localInstant,
+  localDate,
+  clockOfDay,
+  minutesSeconds,
+]);
 
 /** A colon between digits, two date separators, a month by name, or the basic form of ISO 8601. */
 const COULD_BE_TIME = /\d:\d\d|\d[-/.]\d{1,2}[-/.]\d|\d[-\s.]+[A-Za-zäéû]{3,}[-\s.]+\d|^\d{8}[Tt_ ]\d{6}/;

@@ -1,4 +1,3 @@
-import { clockOfDay } from './clockOfDay.ts';
 import { dayNumber, fullYear } from './clockParts.ts';
 import type { TimeForm } from './timeForm.ts';
 
@@ -31,28 +30,8 @@ export const localDate: TimeForm = {
   },
 };
 
-/** A day and a time of day in one cell, where the day is not written year first. */
-export const localInstant: TimeForm = {
-  id: 'localInstant',
-  words: 'dates with times',
-  kind: 'instant',
-  examples: [
-    ['29.02.2024 23:59:59,123', 1709251199.123],
-    ['2/29/2024 11:59:59.5 PM', 1709251199.5],
-    ['29-Feb-2024 23:59:59', 1709251199],
-  ],
-  parse(text) {
-    const split = /^(.{6,20}?)[\sT,]+(\d{1,2}:\d{2}(?::.*)?)$/.exec(text.trim());
-    if (split?.[1] === undefined || split[2] === undefined) return Number.NaN;
-    const clock = /^\d{1,2}:\d{2}$/.test(split[2]) ? `${split[2]}:00` : split[2];
-    const seconds = clockOfDay.parse(clock);
-    const day = dayOf(split[1]);
-    // Ticks of a microsecond: finer ones do not fit beside the seconds since 1970.
-    return Math.round((day * 86400 + Math.floor(seconds)) * 1e6 + (seconds - Math.floor(seconds)) * 1e6) / 1e6;
-  },
-};
-
-function dayOf(text: string): number {
+/** Day number since 1970-01-01 of a day as instruments write it; NaN where the text names none. */
+export function dayOf(text: string): number {
   const first = YEAR_FIRST.exec(text);
   if (first !== null) return dayNumber(Number(first[1]), Number(first[2]), Number(first[3]));
   const named = MONTH_NAME.exec(text);
