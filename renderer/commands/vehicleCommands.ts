@@ -1,5 +1,6 @@
 import { archiveVehicle, beginVehicle } from '../actions/vehicles.ts';
-import { always, type Command, unless } from './command.ts';
+import { recordOf } from '../state/recordStore.ts';
+import { always, type Command, stateFor, unless } from './command.ts';
 import { firstReason, withoutCapture, withoutEditing, withoutVehicle } from './reasons.ts';
 
 export const VEHICLE_COMMANDS: readonly Command[] = [
@@ -9,7 +10,14 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
   unless('vehicle.rename', withoutEditing, ({ dialogs }) =>
     dialogs.getState().show({ kind: 'vehicleDetails', part: 'name' }),
   ),
-  unless('vehicle.archive', withoutEditing, (program) => archiveVehicle(program)),
+  {
+    id: 'vehicle.archive',
+    state: (program) => {
+      const archived = recordOf(program.record.getState())?.archived === true;
+      return { ...stateFor(withoutEditing(program)), words: archived ? 'Take vehicle out of the archive' : null };
+    },
+    run: (program) => archiveVehicle(program),
+  },
   unless('vehicle.addReading', withoutEditing, ({ dialogs }) =>
     dialogs.getState().show({ kind: 'reading', readingId: null }),
   ),

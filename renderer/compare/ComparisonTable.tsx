@@ -10,7 +10,7 @@ interface ComparisonTableProps {
 /** The measures of both windows side by side, with the difference. */
 export function ComparisonTable({ comparison, first, second }: ComparisonTableProps) {
   return (
-    <table className="measures">
+    <table className="measures sideBySide">
       <thead>
         <tr>
           <th scope="col">Measure, unit</th>

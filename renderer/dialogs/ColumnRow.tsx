@@ -113,7 +113,8 @@ function unitChoices(role: Role, unit: string | null): string[] {
   return [...new Set(['', ...(unit === null ? [] : [unit]), ...same])];
 }
 
-function rangeWords({ min, max }: ColumnGuess): string {
+function rangeWords({ role, min, max }: ColumnGuess): string {
+  if (role === 'time' || role === 'ignore') return 'none';
   if (min === null || max === null) return 'not recorded';
   const digits = Math.max(Math.abs(min), Math.abs(max)) < 20 ? 2 : 0;
   return `${numberWords(min, digits)} to ${numberWords(max, digits)}`;

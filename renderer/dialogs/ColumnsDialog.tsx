@@ -103,7 +103,9 @@ function Asked({ captureId, name, question, onClose }: AskedProps) {
             <th scope="col">Bank</th>
             <th scope="col">Sensor</th>
             <th scope="col">Unit</th>
-            <th scope="col">Range</th>
+            <th scope="col" className="figure">
+              Range
+            </th>
           </tr>
         </thead>
         <tbody>

@@ -31,10 +31,6 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
     latestId.current = writeNote(program, latestId.current, { captureId, startS, endS }, text);
     setNoteId(latestId.current);
   };
-  const close = (): void => {
-    onClose();
-    program.record.getState().seal();
-  };
 
   const where = placeWords({ startS, endS }, capture);
   const title = captureId === null ? 'Note on the vehicle' : `Note ${where}`;
@@ -44,9 +40,9 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
       lead={
         note === undefined ? `${capture ?? 'The vehicle as a whole'}. It is kept while you type.` : writtenWords(note)
       }
-      onClose={close}
+      onClose={onClose}
       foot={
-        <Button look="main" onPress={close}>
+        <Button look="main" onPress={onClose}>
           Done
         </Button>
       }

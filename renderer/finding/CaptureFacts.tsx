@@ -59,7 +59,7 @@ function Found({ summary }: { readonly summary: CaptureSummary }) {
       </section>
       <section className="reportPart">
         <h3>Channels</h3>
-        <table className="measures">
+        <table className="measures channels">
           <thead>
             <tr>
               <th scope="col">Name in the file, unit</th>

@@ -27,7 +27,10 @@ afterEach(async () => {
   expect(errors).toEqual([]);
 });
 
-async function openWindow(colorScheme: 'light' | 'dark'): Promise<Stage> {
+async function openWindow(
+  colorScheme: 'light' | 'dark',
+  before = async (_page: Page): Promise<void> => {},
+): Promise<Stage> {
   context = await browser.newContext({ viewport: { width: 1280, height: 800 }, colorScheme });
   const page = await context.newPage();
   errors = [];
@@ -35,6 +38,7 @@ async function openWindow(colorScheme: 'light' | 'dark'): Promise<Stage> {
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
+  await before(page);
   await page.goto(served.address);
   return {
     page,
@@ -96,6 +100,37 @@ function smallTargets(page: Page): Promise<string[]> {
     });
   });
 }
+
+describe('typing', () => {
+  it('T-AUTO-1: is on disk within a second though it goes on without a pause, and is one step of undo', async () => {
+    const { page, choose, settled } = await openWindow('light', (one) => one.clock.install());
+    await page.locator('[data-sample="van-before"]').click();
+    await page.locator('.margin.right .result').first().waitFor();
+    await settled();
+    await choose('vehicle.addNote');
+    await page.getByRole('dialog').getByLabel('Words').focus();
+    await page.clock.pauseAt(await page.evaluate(() => Date.now() + 1000));
+    const words = 'The customer says it rattles.';
+    for (const letter of words) {
+      await page.keyboard.type(letter);
+      await page.clock.runFor(100); // ten letters a second, for three seconds
+    }
+    const onDisk = await page.evaluate(async () => {
+      const [entry] = await window.shell.listVehicles(null);
+      const loaded = await window.shell.loadVehicle({ id: entry?.id ?? '' });
+      return loaded.ok ? Object.values(loaded.record.notes).map(({ text }) => text) : [];
+    });
+    expect(onDisk).toHaveLength(1);
+    expect(words.startsWith(onDisk[0] ?? 'nothing')).toBe(true);
+    expect(words.length - (onDisk[0] ?? '').length).toBeLessThanOrEqual(10);
+    await page.keyboard.press('Escape');
+    await choose('edit.undo');
+    await page.getByText('Undo: add note. Done.').waitFor();
+    expect(
+      await page.locator('.margin.left').getByRole('region', { name: 'Notes' }).getByRole('listitem').count(),
+    ).toBe(0);
+  });
+});
 
 describe('a drag over the window', () => {
   it('C7: shows what will happen to files, refuses what is none, and opens what is dropped', async () => {

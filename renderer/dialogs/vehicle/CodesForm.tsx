@@ -45,7 +45,7 @@ export function CodesForm({ record }: { readonly record: VehicleRecord }) {
         rows={3}
         maxLength={20_000}
         hint="In the customer's words. Stays out of evidence sheets unless you tick it in."
-        onValue={(complaint) => edit(setIdentity({ complaint }))}
+        onValue={(complaint) => edit(setIdentity({ complaint }), 'complaint')}
       />
     </>
   );

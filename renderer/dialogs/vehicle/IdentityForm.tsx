@@ -16,6 +16,11 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
   const { edit } = store.getState();
   const { identity } = record;
   const set = (changed: Partial<Identity>): void => edit(setIdentity(changed));
+  /** Typed letter by letter: one step until the field is left. */
+  const typed =
+    (field: 'description' | 'vin' | 'plate' | 'customer') =>
+    (text: string): void =>
+      edit(setIdentity({ [field]: text }), field);
   const { mileage } = identity;
   return (
     <div className="fields">
@@ -27,12 +32,7 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
         autoFocus={focusName}
         onValue={(name) => name.trim() !== '' && edit(renameVehicle(name.trim()), 'name of vehicle')}
       />
-      <TextField
-        label="Description"
-        className="whole"
-        value={identity.description}
-        onValue={(description) => set({ description })}
-      />
+      <TextField label="Description" className="whole" value={identity.description} onValue={typed('description')} />
       <NumberField
         label="Model year"
         value={identity.modelYear}
@@ -49,6 +49,7 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
         max={30}
         onValue={(engineLitres) => set({ engineLitres })}
       />
+      <TextField label="Vehicle identification number" value={identity.vin} onValue={typed('vin')} />
       <NumberField
         label="Mileage"
         value={mileage?.value ?? null}
@@ -64,8 +65,7 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
         ]}
         onValue={(unit) => set({ mileage: { value: mileage?.value ?? 0, unit } })}
       />
-      <TextField label="Vehicle identification number" value={identity.vin} onValue={(vin) => set({ vin })} />
-      <TextField label="Number plate" value={identity.plate} onValue={(plate) => set({ plate })} />
+      <TextField label="Number plate" value={identity.plate} onValue={typed('plate')} />
       <TextField
         label="Customer"
         className="whole"
@@ -73,7 +73,7 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
         rows={2}
         maxLength={20_000}
         hint="Stays out of evidence sheets unless you tick it in."
-        onValue={(customer) => set({ customer })}
+        onValue={typed('customer')}
       />
     </div>
   );

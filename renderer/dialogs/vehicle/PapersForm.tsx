@@ -17,7 +17,7 @@ export function PapersForm({ record }: { readonly record: VehicleRecord }) {
   const { record: store } = useProgram();
   const { edit } = store.getState();
   const { identity, costs, papers } = record;
-  const set = (changed: Partial<Papers>): void => edit(setPapers(changed));
+  const set = (changed: Partial<Papers>): void => edit(setPapers(changed), Object.keys(changed).join());
   return (
     <div className="fields">
       <DateField
@@ -30,19 +30,19 @@ export function PapersForm({ record }: { readonly record: VehicleRecord }) {
         label="Currency"
         value={costs.currency}
         maxLength={8}
-        onValue={(currency) => edit(setCosts({ currency }))}
+        onValue={(currency) => edit(setCosts({ currency }), 'currency')}
       />
       <NumberField
         label="Price of the converter"
         unit={costs.currency}
-        value={costs.converterPrice}
+        value={costs.converterPrice === 0 ? null : costs.converterPrice}
         min={0}
         onValue={(price) => edit(setCosts({ converterPrice: price ?? 0 }))}
       />
       <NumberField
         label="Price of a labour hour"
         unit={costs.currency}
-        value={costs.labourHour}
+        value={costs.labourHour === 0 ? null : costs.labourHour}
         min={0}
         onValue={(price) => edit(setCosts({ labourHour: price ?? 0 }))}
       />
