@@ -14,17 +14,25 @@ export async function fileBytes(path: string, name: string): Promise<Outcome<Hel
   /** Of the last pass that came to the end. */
   let sha256: string | null = null;
 
+  async function readChunk(position: number): Promise<Uint8Array> {
+    const chunk = Buffer.allocUnsafeSlow(CHUNK_BYTES); // the reader may keep it
+    const { bytesRead } = await handle.read(chunk, 0, CHUNK_BYTES, position).catch((fault) => {
+      throw new SourceFault(readProblem(fault, name));
+    });
+    return chunk.subarray(0, bytesRead);
+  }
+
   async function* chunks(): AsyncGenerator<Uint8Array, void, undefined> {
     const hash = createHash('sha256');
     sha256 = null;
+    let next = readChunk(0);
     for (let position = 0; ; ) {
-      const chunk = Buffer.allocUnsafeSlow(CHUNK_BYTES); // the reader may keep it
-      const { bytesRead } = await handle.read(chunk, 0, CHUNK_BYTES, position).catch((fault) => {
-        throw new SourceFault(readProblem(fault, name));
-      });
-      if (bytesRead === 0) break;
-      position += bytesRead;
-      const read = chunk.subarray(0, bytesRead);
+      const read = await next;
+      if (read.length === 0) break;
+      position += read.length;
+      // The disk works on the next piece while this one is hashed and read.
+      next = readChunk(position);
+      next.catch(() => undefined); // told when it is its turn; a reader may have gone by then
       hash.update(read);
       yield read;
     }
