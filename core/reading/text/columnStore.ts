@@ -121,31 +121,38 @@ function copyNarrow(
   at: number,
   range: ColumnRange,
 ): void {
-  let { finite, min, max } = range;
+  let { min, max } = range;
+  let sum = 0;
   const end = at + rows;
   for (let k = at, i = first; k < end; k++, i += stride) {
     const value = stage[i] ?? Number.NaN;
     target[k] = value;
+    sum += value;
     if (value < min) min = value;
     if (value > max) max = value;
-    if (!Number.isNaN(value)) finite++;
   }
-  range.finite = finite;
   range.min = min;
   range.max = max;
+  range.finite += Number.isNaN(sum) ? countFinite(stage, first, stride, rows) : rows;
+}
+
+/** A missing value makes the sum of a stage missing, so they are counted only where there are some. */
+function countFinite(stage: Float64Array, first: number, stride: number, rows: number): number {
+  let finite = 0;
+  for (let k = 0, i = first; k < rows; k++, i += stride) if (!Number.isNaN(stage[i] ?? Number.NaN)) finite++;
+  return finite;
 }
 
 function rangeOf(stage: Float64Array, first: number, stride: number, rows: number, range: ColumnRange): void {
-  let { finite, min, max } = range;
+  let { min, max } = range;
   for (let k = 0, i = first; k < rows; k++, i += stride) {
     const value = stage[i] ?? Number.NaN;
     if (value < min) min = value;
     if (value > max) max = value;
-    if (!Number.isNaN(value)) finite++;
   }
-  range.finite = finite;
   range.min = min;
   range.max = max;
+  range.finite += countFinite(stage, first, stride, rows);
 }
 
 function copyWide(
