@@ -7,6 +7,7 @@ import './style/start.css';
 import './style/workspace.css';
 import './style/margins.css';
 import './style/report.css';
+import './style/narrow.css';
 import { createRoot } from 'react-dom/client';
 import { z } from 'zod';
 import { App } from './App.tsx';

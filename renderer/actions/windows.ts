@@ -41,14 +41,18 @@ export function acceptAllOffers(program: Program): void {
   const record = recordOf(program.record.getState());
   if (record === null) return;
   const names: string[] = [];
-  const windows = offersOfShown(program).map((offer) => {
+  const offers = offersOfShown(program);
+  const windows = offers.map((offer) => {
     names.push(freeWindowName(record, offer.window.kind, names));
     return accepted(program, offer, names.at(-1) ?? '');
   });
-  const first = windows[0];
-  if (first === undefined) return;
+  // What was looked at stays looked at; else a hold tells most.
+  const { selected } = program.workspace.getState();
+  const lookedAt = windows[offers.findIndex(({ id }) => id === selected?.id)];
+  const next = lookedAt ?? windows.find(({ kind }) => kind === 'hold') ?? windows[0];
+  if (next === undefined) return;
   program.record.getState().edit(addWindows(windows));
-  program.workspace.getState().select({ kind: 'window', id: first.id });
+  program.workspace.getState().select({ kind: 'window', id: next.id });
 }
 
 /** The open offers of the shown capture. */

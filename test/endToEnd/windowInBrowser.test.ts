@@ -87,6 +87,31 @@ describe('targets', () => {
   });
 });
 
+describe('at 200 %', () => {
+  it('A16: no words are cut off and nothing has to be scrolled sideways', async () => {
+    const stage = await openWindow('light', (page) => page.setViewportSize({ width: 640, height: 400 }));
+    const cut = new Set<string>();
+    await everyScreen(stage, async (name) => {
+      for (const one of await cutWords(stage.page)) cut.add(`${name}: ${one}`);
+    });
+    expect([...cut]).toEqual([]);
+  });
+});
+
+/** Texts of the window, not of the traces, that are wider than what shows them; and the page, where it is too wide. */
+function cutWords(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth > window.innerWidth ? ['the page itself'] : [];
+    const texts = document.querySelectorAll('h1, h2, h3, p, li, dt, dd, th, td, label, legend, button, .rowWords');
+    const cut = [...texts].filter((one) => {
+      if (one.closest('.traceStack, .compareStack, .overview, .statusLine, .unseen, .sheetPreview') !== null)
+        return false;
+      return one.clientWidth > 0 && one.scrollWidth > one.clientWidth + 1;
+    });
+    return [...wide, ...cut.map((one) => `${one.tagName} ${(one.textContent ?? '').slice(0, 40)}`)];
+  });
+}
+
 /** Buttons and fields of the window, not of the traces, that are seen and too small. */
 function smallTargets(page: Page): Promise<string[]> {
   return page.evaluate(() => {
