@@ -34,7 +34,10 @@ export function assignRoles(columns: readonly NamedColumn[], behaviours: readonl
         ...otherGuess(guess.unit, `another column serves better as ${ROLE_FACTS[guess.role].words.toLowerCase()}`),
         questioned: null,
       };
-    return question(guess, behaviours[i] ?? NOTHING);
+    const asked = question(guess, behaviours[i] ?? NOTHING);
+    // A wideband sensor reports a voltage of its own beside its air ratio; nobody need be asked about it.
+    const wideband = asked.questioned !== null && best.has(`upstreamLambda ${guess.bank} ${guess.sensor}`);
+    return wideband ? { ...otherGuess(guess.unit, 'the voltage of a wideband sensor'), questioned: null } : asked;
   });
 }
 

@@ -25,6 +25,9 @@ const NEVER: readonly Concept[] = [
   ] as const),
 ];
 
+/** No zirconia cell gives so much; wideband electronics report some volts. Common practice, no source. */
+const WIDEBAND_VOLTS = 1.7;
+
 /**
  * Takes a column for an oxygen sensor by its name, its unit and its values, or null where nothing speaks for it. The
  * unit and the values decide between a voltage and an air ratio: "lambda" stands for both in the trade.
@@ -40,6 +43,12 @@ export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: 
   if (!named && !coded && !(placed && (volts || ideas.has('catalyst')))) return null;
   if (NEVER.some((idea) => ideas.has(idea)))
     return named ? otherGuess(column.unit, 'name says it is not the sensor’s signal') : null;
+  if (unit?.quantity === 'current' || (unit === null && ideas.has('current'))) {
+    return otherGuess(column.unit, 'the pumping current of a wideband sensor');
+  }
+  if (volts && ideas.has('lambda') && b.finite > 0 && b.median > WIDEBAND_VOLTS) {
+    return otherGuess(column.unit, 'the voltage of a wideband sensor, which says nothing without its curve');
+  }
   const kind = kindOf(column, ideas, b);
   if (kind === null)
     return named

@@ -8,8 +8,8 @@ export const GERMAN: Vocabulary = {
     'lambdawert*|lambda wert|luftverhaltnis|luftzahl|breitband*|luft kraftstoff*|luft kraftstoffverhaltnis|lambdaist*',
   voltage: 'spannung|*spannung|spg|u',
   current: 'strom|pumpstrom|*strom',
-  front: 'vor|vorne|vorn|vorder*|vorkat*|vor kat*|regelsonde*|erste|oben|stromauf*',
-  rear: 'nach|hinten|hinter*|nachkat*|nach kat*|monitorsonde*|zweite|unten|stromab*',
+  front: 'vk|vkat|v kat|vor|vorne|vorn|vorder*|vorkat*|vor kat*|regelsonde*|erste|oben|stromauf*',
+  rear: 'nk|nkat|n kat|nach|hinten|hinter*|nachkat*|nach kat*|monitorsonde*|zweite|unten|stromab*',
   catalyst: 'kat|katalysator*|*kat|*katalysator*|kattemp*',
   temperature: 'temperatur|*temperatur|temp|*temp',
   sensorHelper:
@@ -18,11 +18,12 @@ export const GERMAN: Vocabulary = {
   engineSpeed: 'drehzahl|*drehzahl|motordrehz*|umdrehung*|upm|nmot',
   vehicle: 'fahrzeug*|fahr*|kfz|rad',
   speed: 'geschwindigkeit|*geschwindigkeit|tempo|geschw|v fzg|vfzg',
-  coolant: 'kuhl|*kuhlmittel*|kuhlwasser*|kuhlfl*|kuehl*|kuhlmitteltemp*|motortemp*|wassertemp*|wasser|motor temp*',
+  coolant:
+    'kuhl|*kuhlmittel*|t motor|tmotor|t mot|tmot|t kw|tkw|kuhlwasser*|kuhlfl*|kuehl*|kuhlmitteltemp*|motortemp*|wassertemp*|wasser|motor temp*',
   intakeAir: 'ansaugluft*|ansaug*|ansauglufttemp*|ladeluft*|lufttemperatur*|saugrohrtemp*',
   otherMedium:
     'ol|oltemp*|motorol*|*oel*|aussen*|umgebung*|getriebe*|kraftstofftemp*|abgas*|batterie*|innenraum*|bremse*|oltemperatur',
-  airFlow: 'luftmasse*|*luftmasse*|lmm|luftmassenstrom|luftmengen*|luftmenge*|luftdurchsatz|hfm',
+  airFlow: 'm luft|mluft|luftmasse*|*luftmasse*|lmm|luftmassenstrom|luftmengen*|luftmenge*|luftdurchsatz|hfm',
   load: 'last|*last|lastwert|lastzustand|motorlast|fullung*',
   throttle: 'drosselklappe*|*drosselklappe*|dk|dk winkel|dkw*|drossel*|dk stellung',
   pedal: 'fahrpedal*|gaspedal*|pedal*|pedalwert*',

@@ -40,7 +40,7 @@ export function planOf(column: TextColumn, columns: readonly TextColumn[], chose
       kind: 'number',
       column: column.index,
       ...number,
-      guess: number.guess ?? (unnamed ? 'name says nothing of time' : null),
+      guess: number.guess ?? (unnamed ? 'no column is plainly the time' : null),
     };
   }
   const clock = timeForm.kind === 'date' ? columns.find((other) => other.sample.timeForm?.kind === 'clock') : undefined;
@@ -59,7 +59,21 @@ export function planOf(column: TextColumn, columns: readonly TextColumn[], chose
       };
     }
   }
-  return { kind: 'text', column: column.index, form: timeForm, words: timeForm.words };
+  const fraction = millisecondsBeside(column, columns);
+  const words = fraction === null ? timeForm.words : `${timeForm.words} with milliseconds in a column of their own`;
+  return { kind: 'text', column: column.index, form: timeForm, fraction, words };
+}
+
+/** A column of milliseconds, 0 to 999, beside times of whole seconds; its index, or null. */
+function millisecondsBeside(time: TextColumn, columns: readonly TextColumn[]): number | null {
+  if (time.sample.cells.some((cell) => /[.,]\d/.test(cell.slice(-7)))) return null;
+  const found = columns.find(({ index, unit, heading, sample }) => {
+    if (index === time.index || sample.numeric < 3 || rises(sample.numbers)) return false;
+    const named = /(?:^| )(?:ms|msec|millis\w*|millisek\w*|milisegundos)(?: |$)/.test(plainWords(heading));
+    const milli = named || (unit !== null && findUnit(unit)?.symbol === 'ms');
+    return milli && sample.numbers.every((value) => Number.isNaN(value) || (value >= 0 && value < 1000));
+  });
+  return found?.index ?? null;
 }
 
 /** Columns that hold times, in the order of the file. */
@@ -70,7 +84,9 @@ export function timeColumns(columns: readonly TextColumn[]): TextColumn[] {
 }
 
 function bestTimeColumn(columns: readonly TextColumn[]): TextColumn | null {
-  const found = timeColumns(columns);
+  const all = timeColumns(columns);
+  const straight = all.filter((column) => column.sample.timeForm !== null || rises(column.sample.numbers));
+  const found = straight.length > 0 ? straight : all;
   // Of several, the one that tells the most rows apart; the first of equals.
   let best: TextColumn | null = null;
   for (const column of found) if (best === null || fineness(column) > fineness(best) * 1.2) best = column;
@@ -142,5 +158,7 @@ export function rises(numbers: readonly number[]): boolean {
     if (step > 0) up++;
     else if (step < 0) down++;
   }
+  // A count that starts again and again, as milliseconds beside a clock do, says nothing by itself.
+  if (Math.min(up, down) > 0 && new Set(finite).size < finite.length * 0.6) return false;
   return up > down * 4 || down > up * 4;
 }

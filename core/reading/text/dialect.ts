@@ -55,7 +55,12 @@ export function splitRows(head: string, delimiter: Delimiter): string[][] {
 
 function splitBlanks(head: string): string[][] {
   const rows = head.split('\n').slice(0, MOST_ROWS);
-  return rows.map((row) => row.trim().split(/[ \t]+/));
+  return rows.map((row) => {
+    // Headings of more than one word stand apart by more than one blank.
+    const apart = row.trim().split(/ {2,}|\t+/);
+    const headings = apart.length > 1 && apart.every((cell) => /[a-z]/i.test(cell) && !/^[\d.,:-]+ /.test(cell));
+    return headings ? apart : row.trim().split(/[ \t]+/);
+  });
 }
 
 function judge(rows: readonly (readonly string[])[], dialect: Dialect): DialectFound {

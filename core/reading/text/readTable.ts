@@ -116,7 +116,9 @@ function otherColumns(head: TextHead, time: TimePlan, table: TableRead): ColumnG
     .filter(({ index }) => !channels.has(index))
     .map((column) => {
       const isTime =
-        column.index === timeColumnOf(time) || (time.kind === 'dateAndClock' && column.index === time.dateColumn);
+        (time.kind === 'text' && column.index === time.fraction) ||
+        column.index === timeColumnOf(time) ||
+        (time.kind === 'dateAndClock' && column.index === time.dateColumn);
       return {
         index: column.index,
         name: column.name,

@@ -46,13 +46,16 @@ export async function readWide(
   const width = kinds.length;
   const timeColumn = timeColumnOf(time);
   const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : null;
+  const milliColumn = time.kind === 'text' ? time.fraction : null;
   const expected = expectedRows(input, head);
   const needs = expected * 4 * kinds.filter((kind) => kind !== SKIP).length;
   const problem = overBudget({ ...input, bytesTotal: null }, needs, 0);
   if (problem !== null) return refused(problem);
   const times = new TimeStore(time.kind === 'number' ? time.over / time.times : 1, expected);
   const stores = Array.from(kinds, (kind, i) =>
-    kind === SKIP || i === timeColumn || i === dateColumn ? null : new ColumnStore(false, expected),
+    kind === SKIP || i === timeColumn || i === dateColumn || i === milliColumn
+      ? null
+      : new ColumnStore(false, expected),
   );
   const scanned = await scanText(input, head, {
     kinds,
@@ -61,7 +64,8 @@ export async function readWide(
     heldBytes: () => stores.reduce((sum, store) => sum + (store?.bytes ?? 0), times.bytes),
     take(stage, rows, decimals) {
       if (timeColumn !== null) {
-        if (dateColumn !== null) addColumn(stage, timeColumn, dateColumn, width, rows);
+        if (dateColumn !== null) addColumn(stage, timeColumn, dateColumn, width, rows, 1);
+        if (milliColumn !== null) addColumn(stage, timeColumn, milliColumn, width, rows, 1000);
         times.take(stage, timeColumn, width, rows);
       }
       for (let column = 0; column < width; column++) stores[column]?.take(stage, column, width, rows, decimals);
@@ -100,9 +104,12 @@ function expectedRows({ bytesTotal }: LayoutInput, { dataByte, rowBytes }: TextH
   return Math.max(0, Math.min(rows, MOST_EXPECTED));
 }
 
-/** Adds the start of the day to its clock time. */
-function addColumn(stage: Float64Array, to: number, from: number, width: number, rows: number): void {
-  for (let at = 0; at < rows * width; at += width) stage[at + to] = (stage[at + to] ?? 0) + (stage[at + from] ?? 0);
+/** Adds the start of the day, or milliseconds, to a clock time; a blank adds nothing. */
+function addColumn(stage: Float64Array, to: number, from: number, width: number, rows: number, over: number): void {
+  for (let at = 0; at < rows * width; at += width) {
+    const more = (stage[at + from] ?? 0) / over;
+    if (!Number.isNaN(more)) stage[at + to] = (stage[at + to] ?? 0) + more;
+  }
 }
 
 /** How each column is read. Texts that are no status, spare times and unnamed empty columns are skipped. */
@@ -123,6 +130,8 @@ export function columnKinds(
     } else if (time.kind === 'dateAndClock' && index === time.dateColumn) {
       kinds[index] = TEXT;
       readers[index] = timeReader(time.dateForm);
+    } else if (time.kind === 'text' && index === time.fraction) {
+      kinds[index] = NUMBER;
     } else if (index !== timeColumn) {
       const wanted = choice?.columns.some((one) => one.index === index && one.role !== 'ignore' && one.role !== 'time');
       kinds[index] = spare.has(index) && wanted !== true ? SKIP : valueKind(column);

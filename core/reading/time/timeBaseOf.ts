@@ -1,4 +1,5 @@
 import type { TimeBase } from '../../capture/timeBase.ts';
+import { simplestStep } from './simplestStep.ts';
 
 /** Seconds are compared and cut to this: finer than any instrument's clock, coarser than the rounding of a sum. */
 const TOLERANCE_S = 1e-9;
@@ -27,10 +28,9 @@ export function roundTime(timeS: number, ticks = TICKS): number {
   return Math.abs(timeS) < 4e6 ? Math.round(timeS * ticks) / ticks : timeS;
 }
 
-/** The mean step, as the round decimal number that it nearly is. */
+/** The mean step, as the short decimal number that it nearly is. */
 function stepOf(timesS: Float64Array): number {
   const length = timesS.length;
   const mean = ((timesS[length - 1] ?? 0) - (timesS[0] ?? 0)) / (length - 1);
-  const round = Number(mean.toPrecision(9));
-  return Math.abs(round - mean) * length <= TOLERANCE_S ? round : mean;
+  return simplestStep(mean, length, TOLERANCE_S / 2);
 }

@@ -14,7 +14,14 @@ export type TimePlan =
       /** Why the unit was guessed, or null where the file names it. */
       readonly guess: string | null;
     }
-  | { readonly kind: 'text'; readonly column: number; readonly form: TimeForm; readonly words: string }
+  | {
+      readonly kind: 'text';
+      readonly column: number;
+      readonly form: TimeForm;
+      /** Column of milliseconds to be added, or null. */
+      readonly fraction: number | null;
+      readonly words: string;
+    }
   | {
       readonly kind: 'dateAndClock';
       readonly dateColumn: number;

@@ -1,6 +1,8 @@
 // Times while a file is read. As long as they are regular, nothing is stored but start, step and count; the first time
 // that is not where the step puts it turns all of them into a list.
 
+import { simplestStep } from './simplestStep.ts';
+
 /** How far a time may lie from its place on the regular base, s. */
 const TOLERANCE_S = 1e-9;
 
@@ -51,20 +53,23 @@ export class TimeStore {
     this.start = stage[first] ?? Number.NaN;
     const last = stage[first + (rows - 1) * stride] ?? Number.NaN;
     const mean = (last - this.start) / Math.max(1, rows - 1);
-    // The round decimal number that the mean nearly is; a mean that is none will soon prove irregular.
-    this.step = Number(mean.toPrecision(9));
+    this.step = simplestStep(mean, rows, this.allowed() / 2);
   }
 
   private isRegular(stage: Float64Array, first: number, stride: number, rows: number): boolean {
-    const { start, step, length, tolerance } = this;
-    const epoch = Math.abs(start) > 1e7 * (tolerance / TOLERANCE_S);
-    // Beside the seconds since 1970 a number has room for a quarter of a microsecond.
-    const allowed = epoch ? tolerance * 500 : tolerance;
+    const { start, step, length } = this;
+    const allowed = this.allowed();
     for (let k = 0, i = first; k < rows; k++, i += stride) {
       const off = (stage[i] ?? Number.NaN) - (start + (length + k) * step);
       if (!(off <= allowed && off >= -allowed)) return false;
     }
     return true;
+  }
+
+  /** Beside the seconds since 1970 a number has room for a quarter of a microsecond only. */
+  private allowed(): number {
+    const epoch = Math.abs(this.start) > 1e7 * (this.tolerance / TOLERANCE_S);
+    return epoch ? this.tolerance * 500 : this.tolerance;
   }
 
   /** What the file said so far, with room for more: the nearest number of nine decimals is the number that was read. */

@@ -61,6 +61,16 @@ const CASES: readonly (readonly [string, string, string])[] = [
     'Text, blanks, header in row 1, times in s',
   ],
   [
+    'blanks, with headings of two words',
+    `Time (s)   Engine RPM   O2 B1S1 (V)\n${rowsOf(60, (i, v) => `${tenth(i)}   ${2200 + i}   ${v}`)}`,
+    'Text, blanks, header in row 1, times in s',
+  ],
+  [
+    'units glued to the numbers',
+    `TIME,RPM,O2 B1S1\n${rowsOf(60, (i, v) => `${tenth(i)}s,${2200 + i}RPM,${v}V`)}`,
+    'Text, commas, header in row 1, times in s',
+  ],
+  [
     'a row of units',
     `Time,RPM,O2 B1S1\ns,1/min,V\n${rowsOf(60, (i, v) => `${tenth(i)},${2200 + i},${v}`)}`,
     'Text, commas, header in row 1, units in row 2, times in s',

@@ -85,6 +85,20 @@ describe('forms of time', () => {
     expect(ids(capture)).toEqual([]);
   });
 
+  it('a clock of whole seconds with the milliseconds beside it', async () => {
+    const rows = Array.from({ length: 60 }, (_, i) => `12:00:${two(Math.floor(i / 10))};${(i % 10) * 100};${800 + i}`);
+    const { capture } = await readText(`Time;Milliseconds;RPM\n${rows.join('\n')}\n`);
+    expect(at(capture)).toEqual(Array.from({ length: 60 }, (_, i) => expect.closeTo(i / 10, 9)));
+    expect(capture.channels).toHaveLength(1);
+    expect(ids(capture)).toEqual([]);
+  });
+
+  it('steps of a short decimal number, also beside the seconds since 1970', async () => {
+    const cells = Array.from({ length: 80 }, (_, i) => (1_709_301_730 + i / 10).toFixed(1));
+    const { capture } = await readText(timed('timestamp', cells));
+    expect(capture.channels[0]?.time).toEqual({ kind: 'regular', startS: 0, stepS: 0.1, length: 80 });
+  });
+
   it('says that a unit was guessed from the size of the steps', async () => {
     const { capture } = await readText(
       timed(
