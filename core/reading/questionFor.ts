@@ -1,3 +1,4 @@
+import type { Channel } from '../capture/channel.ts';
 import { findUnit } from '../units/findUnit.ts';
 import type { FinishedCapture } from './finishCapture.ts';
 import type { RawChannel } from './rawChannel.ts';
@@ -31,6 +32,9 @@ export function questionFor(finished: FinishedCapture, ground: QuestionGround): 
   if (finished.guesses.some((guess) => guess.questioned !== null))
     doubts.push('The values of a channel contradict its name.');
   else if (unsure > 0) doubts.push(`${unsure === 1 ? 'One channel is' : `${unsure} channels are`} not certain.`);
+  else if (channels.some(({ role }) => role !== 'other') && mayHideSensor(channels)) {
+    doubts.push('No oxygen sensor was found by its name, but a channel has values like one.');
+  }
   if (channels.every(({ role }) => role === 'other')) doubts.push('No channel could be told by its name.');
   if (doubts.length === 0 && !ground.alwaysAsk) return null;
   return {
@@ -42,6 +46,18 @@ export function questionFor(finished: FinishedCapture, ground: QuestionGround): 
     words: doubts.length === 0 ? 'Every column is certain.' : doubts.join(' '),
     needsRate: ground.needsRate,
   };
+}
+
+/** No channel is an oxygen sensor, and one that is nothing else swings as one does. Common practice, no source. */
+function mayHideSensor(channels: readonly Channel[]): boolean {
+  const sensors = ['upstreamO2', 'upstreamLambda', 'downstreamO2'];
+  if (channels.some(({ role }) => sensors.includes(role))) return false;
+  return channels.some(({ role, unit, facts }) => {
+    const inVolts = unit === 'V' || unit === '1';
+    return (
+      role === 'other' && inVolts && facts.min > -0.2 && facts.max > 0.4 && facts.max < 1.3 && facts.resolution < 0.1
+    );
+  });
 }
 
 /** At most 12 rows of 64 cells of 40 characters. */

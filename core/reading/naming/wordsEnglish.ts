@@ -5,7 +5,7 @@ export const ENGLISH: Vocabulary = {
   oxygenSensor:
     'o2|o2s|o2s*|o2v*|ho2s*|h2os*|heated o2|o2b*|o2 *|oxygen|oxy|oxygensensor|a f sensor|af sensor|afs|afs[0-9]*|hego*|ego|egos|uego*|lambda sensor|lambda probe|lambdasensor*|lambdaprobe*|lsu|lsf|exhaust gas oxygen',
   lambda:
-    'lambda|lambda[0-9]*|equivalence|equivalenceratio|equiv|equiv ratio|eq ratio|eqrat|eqr|afr|afr[0-9]*|a f|air fuel|airfuel*|wideband|wide band|wide range|widerange|wr|wrlambda|uego*|air ratio',
+    'a f sensor|af sensor|afs|lambda|lambda[0-9]*|equivalence|equivalenceratio|equiv|equiv ratio|eq ratio|eqrat|eqr|afr|afr[0-9]*|a f|air fuel|airfuel*|wideband|wide band|wide range|widerange|wr|wrlambda|uego*|air ratio',
   voltage: 'voltage|volt|volts|output voltage|v|mv|vdc|o2v|[a-z0-9]*volt|[a-z0-9]*voltage',
   current: 'current|ma|pump current|pumping current|milliamps',
   front: 'front|upstream|pre|precat|precatalyst|before|primary|upstrm|up|us|ahead|inlet|fr|frt',

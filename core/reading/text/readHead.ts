@@ -24,7 +24,7 @@ export function readHead(name: string, bytes: Uint8Array, whole: boolean, encodi
   const found = findDialect(text);
   const header = findHeader(found);
   if (header === null) return null;
-  const width = Math.max(found.width, header.names.length);
+  const width = Math.max(found.width, namedWidth(header.names));
   const samples = sampleColumns(found, header.dataRow, width);
   const columns = samples.map((sample, index) => textColumn(header, sample, index));
   const line = lineOfRow(found, header.dataRow);
@@ -64,6 +64,13 @@ function usableHead(bytes: Uint8Array, whole: boolean): { end: number; onlyCr: b
   const kinds = [crLf, cr, lf].filter((count) => count > 0).length;
   const last = bytes.subarray(0, limit).lastIndexOf(onlyCr ? 13 : 10) + 1;
   return { end: whole && bytes.length <= HEAD_BYTES ? bytes.length : last, onlyCr, mixed: kinds > 1 };
+}
+
+/** Columns up to the last one with a name: headers end in spare separators too. */
+function namedWidth(names: readonly string[]): number {
+  let width = names.length;
+  while (width > 0 && names[width - 1] === '') width--;
+  return width;
 }
 
 function rowBytesOf(bytes: Uint8Array, from: number, to: number, lineEnd: number): number {

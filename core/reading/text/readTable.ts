@@ -1,7 +1,6 @@
 // A text from its head to a capture, whatever its arrangement.
 
 import type { CaptureWarning } from '../../capture/warnings.ts';
-import type { ColumnChoice } from '../../record/schema.ts';
 import { finishCapture } from '../finishCapture.ts';
 import type { LayoutInput } from '../layouts/layout.ts';
 import type { Outcome } from '../problem.ts';
@@ -12,6 +11,7 @@ import { shownText } from '../shownText.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { findTime } from './arrange.ts';
+import { headerKeyOf } from './headerKey.ts';
 import { layoutWords } from './layoutWords.ts';
 import { openText, textChunks } from './openText.ts';
 import { readLong } from './readLong.ts';
@@ -33,13 +33,13 @@ export async function readTable(input: LayoutInput, kind: Arrangement['kind']): 
   const { name } = input.head;
   if (head.columns.length > MOST_COLUMNS)
     return refused(REFUSALS.tooManyColumns(name, head.columns.length, MOST_COLUMNS));
-  const choice = input.options.choice?.headerKey === head.headerKey ? input.options.choice : null;
-  const time = findTime(head, choice);
+  const chosen = input.options.choice?.headerKey === head.headerKey ? input.options.choice : null;
+  const time = findTime(head, chosen);
   // UTF-16 takes two bytes for what the row loop reads as one.
   const wide = encoding.encoding === 'utf16le' || encoding.encoding === 'utf16be';
   const bytesTotal = wide && input.bytesTotal !== null ? input.bytesTotal / 2 : input.bytesTotal;
   const text: LayoutInput = { ...input, bytesTotal, chunks: textChunks(input.chunks, encoding) };
-  const outcome = await READERS[kind](text, head, time, choice);
+  const outcome = await READERS[kind](text, head, time, chosen);
   if (!outcome.ok) return outcome;
   const table = outcome.value;
   if (table.scan.rows === 0) return refused(REFUSALS.headerOnly(name, head.dataLine - 1));
@@ -47,17 +47,13 @@ export async function readTable(input: LayoutInput, kind: Arrangement['kind']): 
     return refused(REFUSALS.noNumbers(name, `“${shownText(head.found.rows[0]?.join(' ') ?? '', 60)}”`));
   }
   if (table.channels.length === 0) return refused(REFUSALS.noChannels(name));
-  return { ok: true, value: toCapture(input, head, { kind, time }, table, choice) };
+  return { ok: true, value: toCapture(input, head, { kind, time }, table) };
 }
 
-function toCapture(
-  input: LayoutInput,
-  head: TextHead,
-  arrangement: Arrangement,
-  table: TableRead,
-  choice: ColumnChoice | null,
-): ReadCapture {
-  const { time } = arrangement;
+function toCapture(input: LayoutInput, head: TextHead, arrangement: Arrangement, table: TableRead): ReadCapture {
+  const { time, kind } = arrangement;
+  const headerKey = kind === 'long' ? headerKeyOf(table.channels.map(({ heading }) => heading ?? '')) : head.headerKey;
+  const choice = input.options.choice?.headerKey === headerKey ? input.options.choice : null;
   const warnings = [...textWarnings(head, table.scan.tally), ...table.warnings, ...timePlanWarnings(head, time)];
   const firstCell = head.columns[timeColumnOf(time) ?? -1]?.sample.cells.find((cell) => cell !== '') ?? '';
   const finished = finishCapture(
@@ -68,16 +64,17 @@ function toCapture(
       startClock: startClockOf(time, table.firstS, firstCell),
       channels: table.channels,
       warnings,
-      layout: { id: LAYOUT_IDS[arrangement.kind], words: layoutWords(head, arrangement), headerKey: head.headerKey },
+      layout: { id: LAYOUT_IDS[kind], words: layoutWords(head, arrangement), headerKey },
       rowOf: (row) => table.scan.lines.lineOf(row),
     },
     choice,
   );
   const question = questionFor(finished, {
-    headerKey: head.headerKey,
+    headerKey,
     preview: previewOf(head),
     channels: table.channels,
-    others: otherColumns(head, time, table),
+    // The channels of a long text are names in its rows, and not columns.
+    others: kind === 'long' ? [] : otherColumns(head, time, table),
     needsRate: time.kind === 'rate' && time.from === 'assumed',
     timeDoubt: null,
     alwaysAsk: input.options.alwaysAsk === true,

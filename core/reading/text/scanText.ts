@@ -29,7 +29,7 @@ export interface ScanResult {
 }
 
 /** Chunks are read in pieces of this size, so that progress and cancelling do not wait for a large one. */
-const PIECE = 1024 * 1024;
+const PIECE = 256 * 1024;
 
 /** Reads all rows of a text, from where the head found its data to begin. */
 export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSetup): Promise<Outcome<ScanResult>> {

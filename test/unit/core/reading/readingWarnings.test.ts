@@ -198,3 +198,34 @@ describe('a choice of columns', () => {
     expect(chosen.capture.durationS).toBeCloseTo(3.9, 9);
   });
 });
+
+describe('a choice for a text of one row a value', () => {
+  const long = (first: string, second: string) =>
+    `time;name;value\n${rowsOf(40, (i, v) => `${tenth(i)};${first};${v}\n${tenth(i)};${second};0.6`)}`;
+
+  it('is kept by the names of its channels, not by the three columns that all such files have', async () => {
+    const one = await readText(long('A', 'B'), { alwaysAsk: true });
+    const other = await readText(long('C', 'D'), { alwaysAsk: true });
+    expect(one.question?.headerKey).not.toBe(other.question?.headerKey);
+    const choice = {
+      headerKey: one.question?.headerKey ?? '',
+      timeColumn: null,
+      rateHz: null,
+      columns: [{ index: 0, role: 'upstreamO2', bank: 1 as const, sensor: 1, unit: 'V' }],
+    };
+    expect((await readText(long('A', 'B'), { choice })).capture.channels[0]?.role).toBe('upstreamO2');
+    expect((await readText(long('C', 'D'), { choice })).capture.channels[0]?.role).toBe('other');
+  });
+});
+
+describe('a capture without an oxygen sensor by name', () => {
+  it('is asked about where a channel swings like one', async () => {
+    const { question } = await readText(
+      `Time (s),RPM,CH2 (V)\n${rowsOf(60, (i, v) => `${tenth(i)},${2200 + i},${v}`)}`,
+    );
+    expect(question?.words).toBe('No oxygen sensor was found by its name, but a channel has values like one.');
+    expect(
+      (await readText(`Time (s),RPM,CH2 (V)\n${rowsOf(60, (i) => `${tenth(i)},${2200 + i},13.8`)}`)).question,
+    ).toBeNull();
+  });
+});
