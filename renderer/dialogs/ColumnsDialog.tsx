@@ -10,6 +10,8 @@ import { Dialog } from '../widgets/Dialog.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
 import { ProblemNote } from '../widgets/ProblemNote.tsx';
 import { ScrollStop } from '../widgets/ScrollStop.tsx';
+import { countWords, withUnit } from '../words/numbers.ts';
+import { durationWords } from '../words/times.ts';
 import { ColumnRow } from './ColumnRow.tsx';
 import { choiceOf } from './columnChoice.ts';
 import type { DialogProps } from './dialogProps.ts';
@@ -56,6 +58,7 @@ function Asked({ captureId, name, question, onClose }: AskedProps) {
   const [rateHz, setRateHz] = useState<number | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
   const timed = guesses.some((guess) => guess.role === 'time');
+  const read = useStore(program.captures, (state) => state.held[captureId]?.summary);
 
   const keep = async (): Promise<void> => {
     if (!timed && rateHz === null && question.needsRate) {
@@ -85,6 +88,12 @@ function Asked({ captureId, name, question, onClose }: AskedProps) {
       }
     >
       {problem !== null && <ProblemNote problem={problem} onDismiss={() => setProblem(null)} />}
+      {read !== undefined && (
+        <p className="soft">
+          Read so far as {durationWords(read.durationS)} with {countWords(read.rows, 'row')}
+          {read.durationS > 0 ? `, ${withUnit(read.rows / read.durationS, 'rows/s', 1)}` : ''}.
+        </p>
+      )}
       {(question.needsRate || !timed) && (
         <NumberField
           label="Rows a second, where no column is the time"
