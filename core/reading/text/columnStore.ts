@@ -187,7 +187,7 @@ function grownWide(values: Float64Array, least: number): Float64Array {
   return larger;
 }
 
-/** A third more than there was: with several columns, only one of them is copied at a time. */
+/** A good half more than there was: with several columns, only one of them is copied at a time. */
 function roomFor(length: number, least: number): number {
-  return Math.max(least, Math.ceil(length * 1.33), 4096);
+  return Math.max(least, Math.ceil(length * 1.6), 4096);
 }

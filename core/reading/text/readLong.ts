@@ -8,14 +8,13 @@ import { splitNameAndUnit } from '../naming/splitNameAndUnit.ts';
 import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
 import { REFUSALS, refused } from '../refusals.ts';
-import { mendTimes } from '../time/mendTimes.ts';
-import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
-import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
-import { timeBaseOf } from '../time/timeBaseOf.ts';
+import { shownText } from '../shownText.ts';
+import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { longColumns } from './arrangementOf.ts';
-import { ColumnStore } from './columnStore.ts';
+import { ChannelRows } from './channelRows.ts';
 import type { TableRead } from './readWide.ts';
+import { reordered } from './reordered.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { scanText } from './scanText.ts';
 import type { TextHead } from './textPlan.ts';
@@ -23,34 +22,6 @@ import { nameReader, type TextReader, timeReader } from './textReaders.ts';
 
 /** More names than this are no channels. */
 const MOST_CHANNELS = 4096;
-
-/** Rows of one channel, gathered until there are enough to be stored. */
-class ChannelRows {
-  private readonly stage = new Float64Array(512);
-  private filled = 0;
-  readonly times = new ColumnStore(true);
-  readonly values = new ColumnStore(false);
-  readonly name: string;
-  unit = -1;
-
-  constructor(name: string) {
-    this.name = name;
-  }
-
-  push(timeS: number, value: number, unit: number, decimals: number): void {
-    if (this.unit < 0) this.unit = unit;
-    this.stage[this.filled] = timeS;
-    this.stage[this.filled + 1] = value;
-    this.filled += 2;
-    if (this.filled === this.stage.length) this.store(decimals);
-  }
-
-  store(decimals: number): void {
-    this.times.take(this.stage, 0, 2, this.filled / 2, decimals);
-    this.values.take(this.stage, 1, 2, this.filled / 2, decimals);
-    this.filled = 0;
-  }
-}
 
 /** Texts to small numbers in the order of their first appearance. */
 class Names {
@@ -107,15 +78,16 @@ export async function readLong(
   }
   if (time.kind === 'dateAndClock') read(dateColumn, timeReader(time.dateForm));
   const width = kinds.length;
+  const perSecond = time.kind === 'number' ? time.over / time.times : 1;
   const scanned = await scanText(input, head, {
     kinds,
     readers,
-    heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.times.bytes ?? 0) + (channel?.values.bytes ?? 0), 0),
+    heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.bytes ?? 0), 0),
     needed: [timeColumn ?? columns.name.index, columns.name.index],
     take(stage, count, decimals) {
       for (let at = 0; at < count * width; at += width) {
         const code = stage[at + columns.name.index] ?? 0;
-        const channel = rows[code] ?? new ChannelRows(names.list[code] ?? '');
+        const channel = rows[code] ?? new ChannelRows(names.list[code] ?? '', perSecond);
         rows[code] = channel;
         const timeS =
           timeColumn === null
@@ -137,38 +109,33 @@ export async function readLong(
 }
 
 function assemble(rows: readonly ChannelRows[], units: readonly string[], time: TimePlan) {
-  const warnings: CaptureWarning[] = [];
-  const mended = rows.map((channel) => {
-    const raw = Float64Array.from(channel.times.finish().values);
-    secondsOfTimes(raw, time);
-    if (time.kind === 'rate') for (let i = 0; i < raw.length; i++) raw[i] = i / time.rateHz;
-    const result = mendTimes(raw, passesMidnight(time), () => null);
-    const spread = spreadEqualTimes(result.timesS, () => null);
-    for (const warning of spread === null ? result.warnings : [...result.warnings, spread]) {
-      warnings.push({ ...warning, detail: `“${channel.name}”: ${warning.detail}` });
-    }
-    return result;
-  });
-  const firstS = mended.reduce((first, { timesS }) => Math.min(first, timesS[0] ?? first), Number.POSITIVE_INFINITY);
+  const placed = rows.map((channel) => placeTimes(channel.times.finish(), time, () => null));
+  const warnings = placed.flatMap((own, i) => own.warnings.map((warning) => about(rows[i]?.name ?? '', warning)));
+  const starts = placed.map(({ firstS: own }) => own).filter((own) => !Number.isNaN(own));
+  const firstS = starts.reduce((first, own) => Math.min(first, own), Number.POSITIVE_INFINITY);
+  const zeroS = Number.isFinite(firstS) ? firstS : 0;
   const bases: TimeBase[] = [];
   const channels: RawChannel[] = rows.map((channel, index) => {
-    const { order, timesS } = mended[index] ?? { order: null, timesS: new Float64Array(0) };
-    const { values, decimals } = channel.values.finish();
+    const { values, decimals, range } = channel.values.finish();
+    const order = placed[index]?.order ?? null;
+    const base = placed[index]?.base(zeroS) ?? { kind: 'listed', timesS: new Float64Array(0) };
     const parted = splitNameAndUnit(channel.name);
-    const unit = channel.unit >= 0 ? (units[channel.unit] ?? null) : parted.unit;
-    const kept = values instanceof Float32Array ? new Float32Array(values.length) : new Float64Array(values.length);
-    for (let i = 0; i < kept.length; i++) kept[i] = values[order === null ? i : (order[i] ?? 0)] ?? Number.NaN;
     return {
       index,
       name: parted.name,
       heading: channel.name,
-      unit,
-      time: shared(bases, timeBaseOf(timesS, firstS)),
-      values: kept,
+      unit: channel.unit >= 0 ? (units[channel.unit] ?? null) : parted.unit,
+      time: shared(bases, base),
+      values: order === null ? values : reordered(values, order),
       decimals,
+      range,
     };
   });
-  return { channels, warnings, firstS: Number.isFinite(firstS) && time.kind !== 'rate' ? firstS : Number.NaN };
+  return { channels, warnings, firstS: Number.isFinite(firstS) ? firstS : Number.NaN };
+}
+
+function about(name: string, warning: CaptureWarning): CaptureWarning {
+  return { ...warning, detail: `“${shownText(name, 60)}”: ${warning.detail}` };
 }
 
 /** Channels that were sampled together share one base. */

@@ -1,20 +1,17 @@
 // One row a moment: a time and a value for every channel.
 
-import type { TimeBase } from '../../capture/timeBase.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import type { ColumnChoice } from '../../record/schema.ts';
 import type { LayoutInput } from '../layouts/layout.ts';
 import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
 import { refused } from '../refusals.ts';
-import { mendTimes } from '../time/mendTimes.ts';
-import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
-import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
-import { timeBaseOf } from '../time/timeBaseOf.ts';
+import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { type StoredTimes, TimeStore } from '../time/timeStore.ts';
 import { timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
+import { reordered } from './reordered.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { overBudget, type ScanResult, scanText } from './scanText.ts';
 import { sparse } from './sparse.ts';
@@ -73,14 +70,15 @@ export async function readWide(
   });
   if (!scanned.ok) return scanned;
   const scan = scanned.value;
-  const timed = baseOf(times.finish(), time, scan.rows, (row) => scan.lines.lineOf(row));
+  const placed = placeTimes(timesOf(times, time, scan.rows), time, (row) => scan.lines.lineOf(row));
+  const base = placed.base(Number.isNaN(placed.firstS) ? 0 : placed.firstS);
   const channels: RawChannel[] = [];
   for (const column of head.columns) {
     const store = stores[column.index];
     if (store == null) continue;
     const { values, decimals, range } = store.finish();
-    const ordered = timed.order === null ? values : reordered(values, timed.order);
-    const dense = sparse(ordered, timed.base, range.finite);
+    const ordered = placed.order === null ? values : reordered(values, placed.order);
+    const dense = sparse(ordered, base, range.finite);
     channels.push({
       index: column.index,
       name: column.name,
@@ -91,7 +89,7 @@ export async function readWide(
       ...dense,
     });
   }
-  return { ok: true, value: { channels, scan, warnings: timed.warnings, firstS: timed.firstS } };
+  return { ok: true, value: { channels, scan, warnings: placed.warnings, firstS: placed.firstS } };
 }
 
 /** Room is made for so many rows at most before they have come: a file's size may be a lie. */
@@ -148,41 +146,7 @@ function valueKind({ sample, heading }: TextColumn): number {
   return known * 2 >= sample.filled ? TEXT : SKIP;
 }
 
-interface Timed {
-  readonly base: TimeBase;
-  readonly order: Uint32Array | null;
-  readonly warnings: readonly CaptureWarning[];
-  readonly firstS: number;
-}
-
-function baseOf(stored: StoredTimes, time: TimePlan, rows: number, rowOf: (row: number) => number): Timed {
-  if (time.kind === 'rate') {
-    return { base: regularBase(1 / time.rateHz, rows), order: null, warnings: [], firstS: Number.NaN };
-  }
-  const [times, over] = time.kind === 'number' ? [time.times, time.over] : [1, 1];
-  if (stored.kind === 'regular') {
-    const base = regularBase((stored.step * times) / over, stored.length);
-    return { base, order: null, warnings: [], firstS: (stored.start * times) / over };
-  }
-  const seconds = stored.times;
-  secondsOfTimes(seconds, time);
-  const mended = mendTimes(seconds, passesMidnight(time), rowOf);
-  const spread = spreadEqualTimes(mended.timesS, rowOf);
-  const firstS = mended.timesS[0] ?? 0;
-  return {
-    base: timeBaseOf(mended.timesS, firstS),
-    order: mended.order,
-    warnings: spread === null ? mended.warnings : [...mended.warnings, spread],
-    firstS,
-  };
-}
-
-function regularBase(stepS: number, length: number): TimeBase {
-  return { kind: 'regular', startS: 0, stepS, length };
-}
-
-function reordered(values: Float32Array | Float64Array, order: Uint32Array): Float32Array | Float64Array {
-  const sorted = values instanceof Float32Array ? new Float32Array(values.length) : new Float64Array(values.length);
-  for (let i = 0; i < order.length; i++) sorted[i] = values[order[i] ?? 0] ?? Number.NaN;
-  return sorted;
+/** Without a column of times the rows themselves are counted. */
+function timesOf(times: TimeStore, time: TimePlan, rows: number): StoredTimes {
+  return time.kind === 'rate' ? { kind: 'regular', start: 0, step: 1, length: rows } : times.finish();
 }

@@ -82,7 +82,7 @@ export class TimeStore {
 }
 
 function grown(values: Float64Array, least: number): Float64Array {
-  const larger = new Float64Array(Math.max(least, Math.ceil(values.length * 1.33)));
+  const larger = new Float64Array(Math.max(least, Math.ceil(values.length * 1.6)));
   larger.set(values);
   return larger;
 }
