@@ -154,7 +154,8 @@ function doKey(event: KeyboardEvent<HTMLElement>, stage: Stage, how: KeyPlace): 
     case 'end':
       look(panBy(visible, deed.direction * (how.limits.endS - how.limits.startS), how.limits));
       return true;
-    default:
+    case 'stop':
+    case 'drop':
       return false;
   }
 }

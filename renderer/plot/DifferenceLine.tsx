@@ -57,16 +57,17 @@ function useSwitches(props: DifferenceLineProps): readonly SwitchWords[] {
   const ids = channelIds.filter((id) => switches(capture, id)).join('\n');
   useEffect(() => {
     let over = false;
-    const timer = window.setTimeout(async () => {
+    const count = async () => {
       const found: SwitchWords[] = [];
       for (const channelId of ids === '' ? [] : ids.split('\n')) {
-        const count = await countSwitches(source, channelId, cursorS, secondCursorS, () => over);
-        if (count === null) return;
-        const words = countWords(count.count, 'switch', 'switches');
-        found.push({ channelId, words: count.complete ? words : `more than ${words}` });
+        const between = await countSwitches(source, channelId, cursorS, secondCursorS, () => over);
+        if (between === null) return;
+        const words = countWords(between.count, 'switch', 'switches');
+        found.push({ channelId, words: between.complete ? words : `more than ${words}` });
       }
       setCounted(found);
-    }, REST_MS);
+    };
+    const timer = window.setTimeout(() => void count(), REST_MS);
     return () => {
       over = true;
       window.clearTimeout(timer);

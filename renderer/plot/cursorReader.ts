@@ -41,7 +41,7 @@ export class CursorReader {
     this.wanted = null;
     this.flying = true;
     const over = questionUnderWay();
-    this.source
+    void this.source
       .valuesAt(this.channelIds, timeS)
       .then(
         (values) => {

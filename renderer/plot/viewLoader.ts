@@ -99,7 +99,7 @@ export class ViewLoader {
     this.flying = true;
     this.over = questionUnderWay();
     const { over } = this;
-    this.feed.source
+    void this.feed.source
       .views(this.feed.channelIds, stretch, buckets)
       .then(
         (views) => this.keep(stretch, buckets, views),

@@ -1,3 +1,4 @@
+import { whenTracesSettled } from '../plot/settled.ts';
 import type { Program } from './program.ts';
 
 /**
@@ -21,16 +22,16 @@ export function watchSettled(program: Program, page: Document, started: Promise<
     const mine = ++round;
     delete page.documentElement.dataset.settled;
     if (!quiet()) return;
-    // Two frames: what has changed is laid out in the first, its traces are drawn in the second.
-    requestAnimationFrame(() =>
-      requestAnimationFrame(() => {
+    // One frame lays out what has changed and makes the panes ask; then their answers have to come and be drawn.
+    requestAnimationFrame(() => {
+      void whenTracesSettled().then(() => {
         if (mine !== round) return;
         page.documentElement.dataset.settled = 'true';
         if (told) return;
         told = true;
         void shell.settled(null);
-      }),
-    );
+      });
+    });
   };
   for (const store of [captures, score, record]) store.subscribe(look);
   void started.then(() => {

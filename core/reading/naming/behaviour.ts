@@ -70,7 +70,8 @@ export function contradiction(role: Role, b: Behaviour): string | null {
       return b.min < -20 || b.max > 130 ? `${range} are no throttle position in %` : null;
     case 'maf':
       return b.min < -20 || b.max > 700 ? `${range} are no air flow in g/s` : null;
-    default:
+    case 'fuelStatus':
+    case 'other':
       return null;
   }
 }
