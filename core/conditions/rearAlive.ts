@@ -1,10 +1,10 @@
+import { rearLife } from '../measures/rearLife.ts';
 import { wavesOf } from '../measures/waves.ts';
 import { rearChannel } from '../measures/windowData.ts';
 import type { Seconds } from '../units/quantities.ts';
 import { round, span } from '../words/numbers.ts';
 import type { Condition, ConditionContext } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
-import { rearLife } from './rearLife.ts';
 
 /** A rear sensor whose lag may be longer than this would hide what a dead converter lets through (check 4.32: 2.0 s is slow). */
 const QUICK_S: Seconds = 1;

@@ -1,6 +1,6 @@
 import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
-import { deadGain } from '../measures/deadGain.ts';
+import { deadGain, slowestDeadGain } from '../measures/deadGain.ts';
 import { fitOf } from '../measures/fitOf.ts';
 import type { MeasureValue, WindowData } from '../measures/measure.ts';
 import type { CaptureFit, ConverterFit } from '../model/fit.ts';
@@ -17,6 +17,8 @@ export interface WindowEvidence extends Stretch {
   readonly measures: ReadonlyMap<string, MeasureValue>;
   /** Share of the front swing that would come through with no converter. */
   readonly deadGain: Share;
+  /** The same for as slow a rear sensor as this one may be. */
+  readonly slowestDeadGain: Share;
   readonly wideband: boolean;
   /** The model fitted to this window, or null where that was not possible. */
   readonly fit: ConverterFit | null;
@@ -29,7 +31,7 @@ export interface Evidence {
   /** Mean of a measure over the steady windows, by length; null where none has it. */
   steady(id: string): number | null;
   /** The same, each value first divided by its own window's dead gain. */
-  steadyOverDead(id: string): number | null;
+  steadyOverDead(id: string, sensor?: 'usual' | 'slowest'): number | null;
   /** Middle value of a measure over all windows, for what snaps and fuel cuts show. */
   middle(id: string): number | null;
   /** Whether the front sensor is a wideband one. */
@@ -54,6 +56,7 @@ export function evidenceOf(data: WindowData, measures: ReadonlyMap<string, Measu
     lengthS: window.endS - window.startS,
     measures,
     deadGain: deadGain(data),
+    slowestDeadGain: slowestDeadGain(data),
     wideband: data.upstream?.channel.role === 'upstreamLambda',
     fit: window.kind === 'idle' ? null : fitOf(data).fit,
   };
@@ -90,10 +93,11 @@ export function pool(
     twin,
     wideband: windows.some(({ wideband }) => wideband),
     steady: (id) => mean((window) => measure(window, id)),
-    steadyOverDead: (id) =>
+    steadyOverDead: (id, sensor = 'usual') =>
       mean((window) => {
         const value = measure(window, id);
-        return value === null ? null : value / window.deadGain;
+        const gain = sensor === 'usual' ? window.deadGain : window.slowestDeadGain;
+        return value === null ? null : value / gain;
       }),
     middle: (id) => {
       const values = windows.flatMap((window) => measure(window, id) ?? []);

@@ -1,3 +1,5 @@
+import type { Channel } from '../capture/channel.ts';
+import type { Role } from '../capture/roles.ts';
 import { seriesOf } from '../capture/series.ts';
 import { remember } from '../signal/remember.ts';
 import type { Seconds } from '../units/quantities.ts';
@@ -8,18 +10,21 @@ import type { SensorSeries, WindowData } from './measure.ts';
 /** How both sensors went through one fuel cut. Moments in capture seconds; null where a sensor did not do it. */
 export interface FuelCutAnswer {
   readonly cut: Stretch;
-  /** The front and the rear sensor went lean: below 0.3 V. */
+  /** The front and the rear sensor went lean: below 0.3 V, or a lambda of 1.1. */
   readonly frontLeanS: Seconds | null;
   readonly rearLeanS: Seconds | null;
-  /** They came back to rich: above 0.45 V for the first time after the cut. */
+  /** They came back to rich: above 0.45 V, or a lambda of 1.01, for the first time after the cut. */
   readonly frontBackS: Seconds | null;
   readonly rearBackS: Seconds | null;
   /** Whether the rear sensor was above 0.45 V when the cut began, so that its fall can be timed. */
   readonly rearWasRich: boolean;
 }
 
+/** Readings at which a sensor counts as lean, and as back: volts of a switching sensor, lambda of a wideband one. */
 const LEAN_V = 0.3;
 const RICH_V = 0.45;
+const LEAN_LAMBDA = 1.1;
+const BACK_LAMBDA = 1.01;
 /** The cut is inferred from engine speed, throttle or status, which run ahead of or behind the gas by up to this. */
 const SLACK_S: Seconds = 1;
 /** How long after the cut a return is still laid to it. */
@@ -36,25 +41,38 @@ export const fuelCutAnswers = remember((data: WindowData): FuelCutAnswer[] => {
 
 function answerTo(cut: Stretch, front: SensorSeries | null, rear: SensorSeries): FuelCutAnswer {
   const startS = cut.startS - SLACK_S;
-  const frontVolts = front && front.channel.role === 'upstreamO2' ? front : null;
-  const frontLeanS = frontVolts ? firstBelow(frontVolts, startS, cut.endS + SLACK_S) : null;
-  const rearLeanS = firstBelow(rear, frontLeanS ?? cut.startS, cut.endS + 3 * SLACK_S);
-  const frontBackS =
-    frontVolts && frontLeanS !== null ? firstAbove(frontVolts, cut.endS - SLACK_S, cut.endS + LONGEST_S) : null;
-  const rearBackS =
-    rearLeanS === null ? null : firstAbove(rear, Math.max(rearLeanS, frontBackS ?? cut.endS), cut.endS + LONGEST_S);
+  const frontLeanS = front ? first(front.channel, startS, cut.endS + SLACK_S, isLean) : null;
+  const rearLeanS = first(rear.channel, frontLeanS ?? cut.startS, cut.endS + 3 * SLACK_S, isLean);
+  const lastS = cut.endS + LONGEST_S;
+  const frontBackS = front && frontLeanS !== null ? first(front.channel, cut.endS - SLACK_S, lastS, isBack) : null;
+  const fromS = rearLeanS === null ? lastS : Math.max(rearLeanS, frontBackS ?? cut.endS);
   const before = seriesOf(rear.channel, startS - SLACK_S, frontLeanS ?? cut.startS).values;
-  return { cut, frontLeanS, rearLeanS, frontBackS, rearBackS, rearWasRich: (before[before.length - 1] ?? 0) > RICH_V };
+  return {
+    cut,
+    frontLeanS,
+    rearLeanS,
+    frontBackS,
+    rearBackS: first(rear.channel, fromS, lastS, isBack),
+    rearWasRich: (before[before.length - 1] ?? 0) > RICH_V,
+  };
 }
 
-function firstBelow({ channel }: SensorSeries, fromS: Seconds, toS: Seconds): Seconds | null {
-  const { timesS, values } = seriesOf(channel, fromS, toS);
-  const i = values.findIndex((value, k) => value <= LEAN_V && (values[k + 1] ?? value) <= LEAN_V);
-  return i < 0 ? null : (timesS[i] ?? null);
+function isLean(role: Role, value: number): boolean {
+  return role === 'upstreamLambda' ? value >= LEAN_LAMBDA : value <= LEAN_V;
 }
 
-function firstAbove({ channel }: SensorSeries, fromS: Seconds, toS: Seconds): Seconds | null {
+function isBack(role: Role, value: number): boolean {
+  return role === 'upstreamLambda' ? value <= BACK_LAMBDA : value >= RICH_V;
+}
+
+/** First sample in a stretch that reads as asked, and the next one with it, so that a spike is no answer. */
+function first(
+  channel: Channel,
+  fromS: Seconds,
+  toS: Seconds,
+  reads: (role: Role, value: number) => boolean,
+): Seconds | null {
   const { timesS, values } = seriesOf(channel, fromS, toS);
-  const i = values.findIndex((value, k) => value >= RICH_V && (values[k + 1] ?? value) >= RICH_V);
+  const i = values.findIndex((value, k) => reads(channel.role, value) && reads(channel.role, values[k + 1] ?? value));
   return i < 0 ? null : (timesS[i] ?? null);
 }

@@ -3,6 +3,7 @@ import { airPerLitre } from './airPerLitre.ts';
 import { fuelCutAnswers } from './fuelCutAnswers.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
+import { renewalRate } from './sensors.ts';
 
 /**
  * Air for each litre of engine that goes through until the rear sensor is rich again after a fuel cut: the recovery in
@@ -17,8 +18,10 @@ export const recoveryAir: Measure = {
   help: 'The same as the recovery time, but counted in air, so that a quick engine and a slow one can be compared.',
   compute(data) {
     if (!data.downstream) return missing(this.id, 'The rear oxygen sensor was not recorded.');
+    const halfStep = 0.5 / Math.max(0.1, renewalRate(data.downstream.channel));
     const amounts = fuelCutAnswers(data).flatMap(({ rearBackS, frontBackS, cut }) => {
-      const air = rearBackS === null ? null : airPerLitre(data.capture, frontBackS ?? cut.endS, rearBackS);
+      const fromS = frontBackS ?? cut.endS;
+      const air = rearBackS === null ? null : airPerLitre(data.capture, fromS, Math.max(fromS + halfStep, rearBackS));
       return air === null ? [] : [air];
     });
     if (amounts.length === 0)

@@ -20,12 +20,13 @@ export const recoveryS: Measure = {
     if (!data.downstream) return missing(this.id, 'The rear oxygen sensor was not recorded.');
     const answers = fuelCutAnswers(data);
     if (answers.length === 0) return missing(this.id, 'There is no fuel cut in this window.');
+    const step = 1 / Math.max(0.1, renewalRate(data.downstream.channel));
+    // Two sensors that come back in the same step of the instrument are half a step apart, as far as anybody can tell.
     const times = answers.flatMap(({ rearBackS, frontBackS, cut }) =>
-      rearBackS === null ? [] : [Math.max(0, rearBackS - (frontBackS ?? cut.endS))],
+      rearBackS === null ? [] : [Math.max(step / 2, rearBackS - (frontBackS ?? cut.endS))],
     );
     if (times.length === 0) return missing(this.id, 'The rear sensor was not seen to go lean and come back.');
     const value = median(times);
-    const step = 1 / Math.max(0.1, renewalRate(data.downstream.channel));
     return measured(this.id, value, [Math.max(0, value - step), value + step]);
   },
 };

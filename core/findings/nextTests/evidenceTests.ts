@@ -2,13 +2,30 @@ import { registry } from '../../registry.ts';
 import type { Share } from '../../units/quantities.ts';
 import type { TestState } from './rankTests.ts';
 
-/** A test that adds evidence, how often it answers rightly by itself, and why it is proposed. */
+/** A test that adds evidence, and why it is proposed. */
 export interface EvidenceTest {
   readonly id: string;
   why(state: TestState): string;
-  /** Share of cases in which it answers rightly, or null where it adds nothing to what is there. Common practice, no source. */
-  worth(state: TestState): Share | null;
+  /** Chance that it puts a wrong decision right, or null where it adds nothing to what is there. */
+  chance(state: TestState): Share | null;
 }
+
+/** Chance of a dead converter where nothing is known yet: about as many as come to the bench with this question. */
+const UNKNOWN: Share = 0.4;
+
+/** Share of sound cars among those condemned whose leak the traces did not show; common practice, no source. */
+const HIDDEN_LEAKS: Share = 0.03;
+
+/**
+ * Chance that a test which answers rightly in a share of cases (common practice, no source) puts a wrong decision right:
+ * by how much it is better than the guess that can be made without it. 0 for a test no better than what is known.
+ */
+export function chanceOfTurning(probability: Share | null, rightly: Share): Share {
+  const p = probability ?? UNKNOWN;
+  return Math.max(0, rightly - Math.max(p, 1 - p));
+}
+
+const turning = (state: TestState, rightly: Share): Share => chanceOfTurning(state.probabilityNotStoring, rightly);
 
 const has = (state: TestState, reason: string): boolean => state.reasons.some(({ id }) => id === reason);
 const notMet = (state: TestState, condition: string): boolean =>
@@ -20,36 +37,37 @@ export const EVIDENCE_TESTS: readonly EvidenceTest[] = registry('evidence test',
   {
     id: 'hold',
     why: () => 'Nothing recorded so far can be judged.',
-    worth: (state) => (state.probabilityNotStoring === null ? 0.95 : null),
+    chance: (state) => (state.probabilityNotStoring === null ? turning(state, 0.95) : null),
   },
   {
     id: 'fuelCutCoast',
     why: () => 'No fuel cut with a return is in this capture: it shows the storage from the other side.',
-    worth: (state) => (has(state, 'recovery') ? null : 0.93),
+    chance: (state) => (has(state, 'recovery') ? null : turning(state, 0.93)),
   },
   {
     id: 'fasterInstrument',
     why: () => 'The instrument was too slow to follow the waves.',
-    worth: (state) => (notMet(state, 'samplingFast') ? 0.95 : null),
+    chance: (state) => (notMet(state, 'samplingFast') ? turning(state, 0.95) : null),
   },
   {
     id: 'holdLonger',
     why: () => 'The measures lie between the two; a longer hold narrows them.',
-    worth: (state) => (open(state) && state.probabilityNotStoring !== null ? 0.85 : null),
+    chance: (state) => (open(state) && state.probabilityNotStoring !== null ? turning(state, 0.85) : null),
   },
   {
     id: 'leakCheck',
     why: () => 'Before a converter is bought, a leak is ruled out by hand: the traces alone cannot.',
-    worth: (state) => (state.finding === 'notStoring' ? 0.995 : null),
+    chance: (state) => (state.finding === 'notStoring' ? HIDDEN_LEAKS : null),
   },
   {
     id: 'thermal',
     why: () => 'No surface temperatures were taken; a pair supports the finding or questions it.',
-    worth: (state) => (has(state, 'thermal') ? null : 0.65),
+    chance: (state) => (has(state, 'thermal') ? null : turning(state, 0.65)),
   },
   {
     id: 'twin',
     why: () => 'A healthy twin under the same test shows what this engine should read.',
-    worth: (state) => (open(state) && state.probabilityNotStoring !== null && !has(state, 'twin') ? 0.85 : null),
+    chance: (state) =>
+      open(state) && state.probabilityNotStoring !== null && !has(state, 'twin') ? turning(state, 0.85) : null,
   },
 ]);

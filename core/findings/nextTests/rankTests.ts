@@ -18,8 +18,6 @@ export interface TestState {
 
 /** How many tests are offered. */
 const MOST = 3;
-/** Chance of a dead converter where nothing is known yet: about as many as come to the bench with this question. */
-const UNKNOWN: Share = 0.4;
 
 /**
  * The tests worth making next, by what they are worth: the chance that a test puts a wrong decision right, times what that
@@ -62,25 +60,15 @@ function removingTests({ blockers }: TestState): Candidate[] {
 }
 
 function addingTests(state: TestState): Candidate[] {
-  const p = state.probabilityNotStoring ?? UNKNOWN;
-  return EVIDENCE_TESTS.flatMap(({ id, why, worth }) => {
-    const rightly = worth(state);
-    return rightly === null ? [] : [{ id, why: why(state), chance: chanceOfTurning(p, rightly) }];
+  return EVIDENCE_TESTS.flatMap((test) => {
+    const chance = test.chance(state);
+    return chance === null ? [] : [{ id: test.id, why: test.why(state), chance }];
   });
-}
-
-/**
- * Chance that a test which answers rightly in a share of cases puts a wrong decision right: by how much it is better than
- * the guess that can be made without it. 0 for a test no better than what is known.
- */
-export function chanceOfTurning(probability: Share, rightly: Share): Share {
-  return Math.max(0, rightly - Math.max(probability, 1 - probability));
 }
 
 /** Those that are worth more than they cost, the most valuable first. */
 function worthy(candidates: readonly Candidate[], state: TestState, costs: DecisionCosts): Candidate[] {
-  const p = state.probabilityNotStoring ?? UNKNOWN;
-  const stake = p >= 0.5 ? costOfCondemning(costs) : costOfClearing(costs);
+  const stake = (state.probabilityNotStoring ?? 0) >= 0.5 ? costOfCondemning(costs) : costOfClearing(costs);
   const value = ({ id, chance }: Candidate) => chance * stake - (testRule(id).minutes / 60) * costs.labourHour;
   return candidates.filter((one) => value(one) > 0).sort((a, b) => value(b) - value(a));
 }

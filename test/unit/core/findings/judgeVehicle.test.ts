@@ -104,6 +104,7 @@ describe('judgeVehicle', () => {
       judgeVehicle({
         ...nothing,
         captures: [given(BEFORE, 'a', 'before')],
+        troubleCodes: ['P0420'],
         costs: { converterPrice, labourHour: 100 },
       }).before.verdict.nextTests.map(({ id }) => id);
     expect(ask(6000)).toContain('leakCheck');

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { BLOCKER_RULES } from '../../../../core/findings/blockerRules.ts';
 import { blocker } from '../../../../core/findings/blockersOf.ts';
 import { costOfClearing, costOfCondemning, USUAL_COSTS } from '../../../../core/findings/costs.ts';
-import { EVIDENCE_TESTS } from '../../../../core/findings/nextTests/evidenceTests.ts';
-import { chanceOfTurning, rankTests, type TestState } from '../../../../core/findings/nextTests/rankTests.ts';
+import { chanceOfTurning, EVIDENCE_TESTS } from '../../../../core/findings/nextTests/evidenceTests.ts';
+import { rankTests, type TestState } from '../../../../core/findings/nextTests/rankTests.ts';
 import { TEST_LIST } from '../../../../core/findings/nextTests/testList.ts';
 
 const undecided: TestState = { finding: 'weak', probabilityNotStoring: 0.6, blockers: [], reasons: [], conditions: [] };

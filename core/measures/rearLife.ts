@@ -1,9 +1,9 @@
 import type { Channel } from '../capture/channel.ts';
 import { seriesOf } from '../capture/series.ts';
-import { renewalRate } from '../measures/sensors.ts';
 import { remember } from '../signal/remember.ts';
 import { median, robustRange } from '../statistics/quantile.ts';
 import type { Hertz, Seconds, Volts } from '../units/quantities.ts';
+import { renewalRate } from './sensors.ts';
 
 /** What a rear sensor has shown of itself over a whole capture. */
 export interface RearLife {
