@@ -43,7 +43,7 @@ export interface RoleFacts {
 
 /**
  * Facts of each role. Units are those of the headless command's contract. Plausible ranges are the ranges of the
- * J1979 data items where there is one (published-checks 1.04 to 1.18), widened for analogue recorders.
+ * J1979 data items where there is one (checks 1.04 to 1.18), widened for analogue recorders.
  */
 export const ROLE_FACTS: Readonly<Record<Role, RoleFacts>> = {
   upstreamO2: facts('upstreamO2', 'Upstream oxygen sensor', 'V', true, [-0.5, 1.6], 3, [0, 1]),

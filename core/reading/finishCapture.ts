@@ -51,7 +51,8 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
     const facts = channelFacts(one.time, values, range);
     const channel: Channel = {
       id: `c${channels.length}`,
-      name: one.name,
+      // The whole heading, as the file names it; the part without the unit was for recognising it.
+      name: one.heading === undefined || one.heading === '' ? one.name : one.heading,
       role: guess.role,
       bank: guess.bank,
       sensor: guess.sensor,

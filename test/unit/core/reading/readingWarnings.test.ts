@@ -78,7 +78,7 @@ describe('what is told about a text', () => {
       ),
     );
     expect(capture.warnings).toMatchObject([{ id: 'badEncoding' }]);
-    expect(capture.channels[2]).toMatchObject({ role: 'coolant', name: 'Kühlmittel' });
+    expect(capture.channels[2]).toMatchObject({ role: 'coolant', name: 'Kühlmittel (°C)' });
   });
 
   it('channels that never change, but not a parked car', async () => {

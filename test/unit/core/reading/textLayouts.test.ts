@@ -140,7 +140,7 @@ describe('a text of one row a moment', () => {
     const text = `Temps (s);régime moteur (tr/min);température d'eau (°C)\n${rowsOf(60, (i) => `${tenth(i)};${2200 + i};${80 + (i % 3)}`)}`;
     const { capture } = await readText(encode(text));
     expect(found(capture)).toEqual([RPM, 'coolant °C 80..82']);
-    expect(capture.channels[0]?.name).toBe('régime moteur');
+    expect(capture.channels[0]?.name).toBe('régime moteur (tr/min)');
   });
 
   it('tells an odd byte at the end of UTF-16', async () => {
