@@ -81,12 +81,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
     'rpm r/min rev/min revs/min revmin u/min upm umdr/min min-1 min⁻¹ min^-1 /min tr/min trs/min tours/min trmin trmn tr/mn giri/min giri rev/m 1/minute revolutionsperminute revoluciones/min umin rev/minute rmin ot/min obr/min',
   ),
   row('1/s', 'rotation', 60, 'rps rev/s r/s u/s tr/s'),
-  row(
-    'g/s',
-    'massFlow',
-    1,
-    'gs g/sec gps gm/s gm/sec gr/s gr/sec grams/s grams/sec gramspersecond gram/s gram/sec',
-  ),
+  row('g/s', 'massFlow', 1, 'gs g/sec gps gm/s gm/sec gr/s gr/sec grams/s grams/sec gramspersecond gram/s gram/sec'),
   row('kg/h', 'massFlow', [1000, 3600], 'kgh kg/hr kg/hour kghr kg/std kilogramsperhour'),
   row('lb/min', 'massFlow', [453.59237, 60], 'lbm/min lbs/min lbmin lb/m pounds/min lb/minute'),
   row('lb/h', 'massFlow', [453.59237, 3600], 'lb/hr lbs/h lbs/hr pph'),
