@@ -11,56 +11,69 @@ import { answersTable, resultsTable } from '../../core/simulation/evaluation/res
 import { SPLIT_SIZE, type Split } from '../../core/simulation/population/drawCase.ts';
 import type { DrawMode } from '../../core/simulation/population/ranges.ts';
 
-interface Share {
+/** A way of drawing cases, and how many. */
+interface Draw {
+  readonly words: string;
   readonly split: Split;
   readonly mode: DrawMode;
-  readonly from: number;
-  readonly step: number;
   readonly cases: number;
 }
+
+/** What one thread does: every `step`-th case of each draw, from the `from`-th on. */
+interface Share {
+  readonly draws: readonly Draw[];
+  readonly from: number;
+  readonly step: number;
+}
+
+/** Rows of one draw, in the order of the draws; sent as soon as they are there. */
+type Done = readonly CaseRow[];
 
 if (isMainThread) await evaluate();
 else workShare(workerData);
 
-function workShare({ split, mode, from, step, cases }: Share): void {
-  const rows: CaseRow[] = [];
-  for (let index = from; index < cases; index += step) rows.push(evaluateCase(index, split, mode));
-  parentPort?.postMessage(rows);
+function workShare({ draws, from, step }: Share): void {
+  for (const { split, mode, cases } of draws) {
+    const rows: CaseRow[] = [];
+    for (let index = from; index < cases; index += step) rows.push(evaluateCase(index, split, mode));
+    parentPort?.postMessage(rows satisfies Done);
+  }
 }
 
-async function onAllCores(split: Split, mode: DrawMode, cases: number): Promise<CaseRow[]> {
+/** Rows of each draw, in order. All threads run the same code from first to last, whatever is built meanwhile. */
+async function onAllCores(draws: readonly Draw[]): Promise<CaseRow[][]> {
   const step = availableParallelism();
-  const shares = Array.from({ length: step }, (_, from) => runShare({ split, mode, from, step, cases }));
-  return (await Promise.all(shares)).flat().sort((a, b) => a.index - b.index);
+  const shares = await Promise.all(Array.from({ length: step }, (_, from) => runShare({ draws, from, step })));
+  return draws.map((_, k) => shares.flatMap((share) => share[k] ?? []).sort((a, b) => a.index - b.index));
 }
 
-function runShare(share: Share): Promise<CaseRow[]> {
+function runShare(share: Share): Promise<Done[]> {
   return new Promise((done, failed) => {
+    const parts: Done[] = [];
     const worker = new Worker(fileURLToPath(import.meta.url), { workerData: share });
-    worker.once('message', done);
+    worker.on('message', (part: Done) => parts.push(part));
     worker.once('error', failed);
+    worker.once('exit', (status) => (status === 0 ? done(parts) : failed(new Error(`A thread ended with ${status}.`))));
   });
 }
 
 async function evaluate(): Promise<void> {
   const asked = Number(argv[2] ?? SPLIT_SIZE);
   const split: Split = argv[3] === 'calibration' ? 'calibration' : 'test';
+  const draws: readonly Draw[] = [
+    { words: `${split} split`, split, mode: 'inside', cases: asked },
+    { words: 'half of the parameters 30 % outside', split, mode: 'outside', cases: Math.ceil(asked / 2) },
+    { words: 'all parameters 30 % outside', split, mode: 'far', cases: Math.ceil(asked / 4) },
+  ];
   const began = performance.now();
-  const inside = await onAllCores(split, 'inside', asked);
-  const outside = await onAllCores(split, 'outside', Math.ceil(asked / 2));
-  const far = await onAllCores(split, 'far', Math.ceil(asked / 4));
+  const rows = await onAllCores(draws);
   const minutes = (performance.now() - began) / 60_000;
-  const table = resultsTable([
-    { words: `${split} split`, rows: inside },
-    { words: 'half of the parameters 30 % outside', rows: outside },
-    { words: 'all parameters 30 % outside', rows: far },
-  ]);
-  const text = [table, '', `Answers on the ${split} split:`, '', answersTable(inside), ''].join('\n');
-  stdout.write(`${text}\n${inside.length + outside.length + far.length} cases in ${minutes.toFixed(1)} minutes\n`);
-  if (asked === SPLIT_SIZE && split === 'test') {
-    mkdirSync('test/evaluation', { recursive: true });
-    writeFileSync('test/evaluation/RESULTS.md', `${heading()}\n${text}`);
-  }
+  const table = resultsTable(draws.map(({ words }, k) => ({ words, rows: rows[k] ?? [] })));
+  const text = [table, '', `Answers on the ${split} split:`, '', answersTable(rows[0] ?? []), ''].join('\n');
+  stdout.write(`${text}\n${rows.flat().length} cases in ${minutes.toFixed(1)} minutes\n`);
+  if (asked !== SPLIT_SIZE || split !== 'test') return;
+  mkdirSync('test/evaluation', { recursive: true });
+  writeFileSync('test/evaluation/RESULTS.md', `${heading()}\n${text}`);
 }
 
 function heading(): string {
