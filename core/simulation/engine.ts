@@ -35,6 +35,9 @@ export interface EngineState {
 
 /** Density of the intake air, g/L, at 25 °C and 101.3 kPa. */
 const AIR_DENSITY = 1.184;
+/** Speed by which wanders are said, and the idle speed. */
+const NOMINAL_RPM: RevolutionsPerMinute = 2250;
+const IDLE_RPM: RevolutionsPerMinute = 760;
 const FUEL_RETURNS_BELOW = 1150;
 const CUT_DELAY_S = 0.25;
 
@@ -50,7 +53,7 @@ export function airFlow(litres: number, rpm: RevolutionsPerMinute, load: Percent
 function ownLoad(vehicle: VehicleParameters, rpm: RevolutionsPerMinute, closed: boolean): Percent {
   const { idleLoad, holdLoad } = vehicle.engine;
   if (closed && rpm > 1000) return Math.max(8, idleLoad * 0.55);
-  const toHold = Math.min(1.6, Math.max(0, (rpm - 760) / 1490));
+  const toHold = Math.min(1.6, Math.max(0, (rpm - IDLE_RPM) / (NOMINAL_RPM - IDLE_RPM)));
   return idleLoad + (holdLoad - idleLoad) * toHold;
 }
 
@@ -68,21 +71,17 @@ export function createEngine(
   const thermostat = createWander(random.fork(3), 0.9, 25, stepS);
   const rpmShare = lagShare(0.12, stepS);
   const loadShare = lagShare(0.06, stepS);
-  const state = startState(startCoolantC, ownLoad(vehicle, 760, false));
+  const state = startState(startCoolantC, ownLoad(vehicle, IDLE_RPM, false));
   let at = 0;
   let closedForS = 0;
   return (timeS) => {
     while (at + 2 < drive.points.length && (drive.points[at + 1]?.timeS ?? 0) <= timeS) at++;
-    const from = drive.points[at];
-    const to = drive.points[at + 1] ?? from;
-    if (!from || !to) return state;
-    const part = to.timeS > from.timeS ? Math.min(1, (timeS - from.timeS) / (to.timeS - from.timeS)) : 1;
-    const closed = from.throttle === 'closed' && to.throttle === 'closed';
-    const goalRpm = from.rpm + (to.rpm - from.rpm) * part;
-    state.rpm += (goalRpm * (1 + rpmWander() / 2250) - state.rpm) * rpmShare;
-    state.speed = from.speed + (to.speed - from.speed) * part;
-    const own = ownLoad(vehicle, state.rpm, closed);
-    const wanted = (to.load ?? own) * (1 + loadWander());
+    const asked = askedAt(drive, at, timeS);
+    if (!asked) return state;
+    const { closed } = asked;
+    state.rpm += (asked.rpm * (1 + rpmWander() / NOMINAL_RPM) - state.rpm) * rpmShare;
+    state.speed = asked.speed;
+    const wanted = (asked.load ?? ownLoad(vehicle, state.rpm, closed)) * (1 + loadWander());
     const before = state.load;
     state.load += (wanted - state.load) * loadShare;
     state.loadRate = (state.load - before) / 100 / stepS;
@@ -97,9 +96,23 @@ export function createEngine(
   };
 }
 
+/** What the driver asks for between point `at` of the drive and the next. */
+function askedAt({ points }: DriveScript, at: number, timeS: Seconds) {
+  const from = points[at];
+  const to = points[at + 1] ?? from;
+  if (!from || !to) return null;
+  const part = to.timeS > from.timeS ? Math.min(1, (timeS - from.timeS) / (to.timeS - from.timeS)) : 1;
+  return {
+    closed: from.throttle === 'closed' && to.throttle === 'closed',
+    rpm: from.rpm + (to.rpm - from.rpm) * part,
+    speed: from.speed + (to.speed - from.speed) * part,
+    load: to.load,
+  };
+}
+
 function startState(coolantC: Celsius, load: Percent): EngineState {
   return {
-    rpm: 760,
+    rpm: IDLE_RPM,
     load,
     air: 0,
     throttle: 12,

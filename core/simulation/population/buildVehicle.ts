@@ -13,12 +13,9 @@ export function buildVehicle(plan: CasePlan, random: Random, mode: DrawMode): Ve
   const faults = random.fork(9);
   const bankAt = plan.bank - 1;
   const put = (bank: BankParameters, k: number) => (k === bankAt && plan.fault ? plan.fault.apply(bank, faults) : bank);
+  // One car in twelve has a second brick, like the first, and a third sensor behind it.
   const second = random.chance(0.08);
-  const banks = vehicle.banks
-    .map(put)
-    .map((bank) =>
-      second ? { ...bank, secondBrick: { ...bank.converter, capacityG: bank.converter.capacityG } } : bank,
-    );
+  const banks = vehicle.banks.map(put).map((bank) => (second ? { ...bank, secondBrick: bank.converter } : bank));
   return { ...vehicle, banks, exchanged: exchangedOf(plan.fault?.id ?? null) };
 }
 

@@ -20,24 +20,21 @@ export interface DrawnDrive {
 export function drawDrive(kind: DriveKind, random: Random): DrawnDrive {
   const { steps, judgedStep } = stepsOf(kind, random);
   const script = layDrive(steps);
-  const startS = judgedStep === null ? null : (script.startsS[judgedStep] ?? 0);
-  const seconds =
-    judgedStep === null
-      ? 0
-      : steps[judgedStep]?.does === 'hold' || steps[judgedStep]?.does === 'drive'
-        ? lengthOf(steps[judgedStep])
-        : 0;
   return {
     kind,
     script,
     startCoolantC: kind === 'coldHold' ? random.between(66, 84) : random.between(80, 90),
     properHold: kind === 'bayTest' || kind === 'road' || kind === 'bareHold',
-    judged: startS === null ? null : { startS: startS + 6, endS: startS + seconds },
+    judged: judgedStep === null ? null : settledPart(script.startsS[judgedStep] ?? 0, steps[judgedStep]),
   };
 }
 
-function lengthOf(step: DriveStep | undefined): Seconds {
-  return step && 'seconds' in step ? step.seconds : 0;
+/** Seconds at the start of a hold or cruise in which speed and load still settle. */
+const SETTLING_S: Seconds = 6;
+
+function settledPart(startS: Seconds, step: DriveStep | undefined): DrawnDrive['judged'] {
+  const seconds = step && 'seconds' in step ? step.seconds : 0;
+  return { startS: startS + SETTLING_S, endS: startS + seconds };
 }
 
 function stepsOf(kind: DriveKind, random: Random): { steps: DriveStep[]; judgedStep: number | null } {
