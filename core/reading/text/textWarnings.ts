@@ -3,6 +3,9 @@ import { shownText } from '../shownText.ts';
 import type { Tally, TextTally } from './tally.ts';
 import type { TextHead } from './textPlan.ts';
 
+/** Columns whose odd cells are told one by one. */
+const MOST_COLUMNS = 12;
+
 /** What was odd about the text itself, as sentences. */
 export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[] {
   const found: CaptureWarning[] = [];
@@ -52,7 +55,7 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
     `${missing.count} ${missing.count === 1 ? 'cell says' : 'cells say'} “${missing.sample}” or the like instead of a value; left blank.`,
     false,
   );
-  for (const [column, of] of tally.unreadable) {
+  for (const [column, of] of [...tally.unreadable].slice(0, MOST_COLUMNS)) {
     const name = shownText(head.columns[column]?.name ?? '', 60);
     say(
       'unreadableCells',
@@ -61,6 +64,9 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
       false,
     );
   }
+  const more = tally.unreadable.size - MOST_COLUMNS;
+  if (more > 0)
+    found.push(plain('unreadableCells', `${more} more columns hold cells that are no numbers; left blank.`));
   if (head.mixedLineEnds)
     found.push(plain('mixedLineEnds', 'Lines end in different ways; all were taken as line ends.'));
   if (head.encodingGuessed)

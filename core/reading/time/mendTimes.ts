@@ -74,12 +74,23 @@ function unwrapMidnight(raw: Float64Array, rowOf: (i: number) => number | null, 
   });
 }
 
+/** What happened to the clock more than once, told once. */
+interface Jumps {
+  count: number;
+  /** Index of the first row behind one. */
+  first: number;
+  /** Longest way back, s. */
+  longestS: number;
+}
+
 /** Moves everything behind a jump back of the clock so that time goes on from where it was. */
 function joinSegments(raw: Float64Array, rowOf: (i: number) => number | null, warnings: CaptureWarning[]): void {
   let shift = 0;
   const start = raw[0] ?? 0;
   let highest = start;
   const step = typicalStep(raw);
+  const restarts: Jumps = { count: 0, first: 0, longestS: 0 };
+  const jumps: Jumps = { count: 0, first: 0, longestS: 0 };
   for (let i = 1; i < raw.length; i++) {
     const value = (raw[i] ?? 0) + shift;
     if (value < highest && isJump(raw, i, highest - shift)) {
@@ -87,12 +98,20 @@ function joinSegments(raw: Float64Array, rowOf: (i: number) => number | null, wa
       const near = Math.max(1, 3 * step);
       const again = Math.abs(own - start) <= near || Math.abs(own) <= near;
       shift = highest + (again ? BETWEEN_RECORDINGS_S : step) - own;
-      warnings.push(jumpWarning(again, highest - value, rowOf(i)));
+      note(again ? restarts : jumps, i, highest - value);
     }
     const moved = (raw[i] ?? 0) + shift;
     raw[i] = moved;
     if (moved > highest) highest = moved;
   }
+  if (restarts.count > 0) warnings.push(jumpWarning('secondRecording', restartWords(restarts.count), restarts, rowOf));
+  if (jumps.count > 0) warnings.push(jumpWarning('clockJumpedBack', jumpWords(jumps), jumps, rowOf));
+}
+
+function note(jumps: Jumps, i: number, backS: number): void {
+  if (jumps.count === 0) jumps.first = i;
+  jumps.count++;
+  jumps.longestS = Math.max(jumps.longestS, backS);
 }
 
 /** True where the rows from `i` on stay behind the highest time so far for longer than rows come late. */
@@ -103,23 +122,28 @@ function isJump(raw: Float64Array, i: number, highest: number): boolean {
   return end - i >= LATE_ROWS || i < LATE_ROWS || (raw[i] ?? 0) < (raw[i - LATE_ROWS] ?? 0);
 }
 
-function jumpWarning(again: boolean, backS: number, row: number | null): CaptureWarning {
-  const by = Number(backS.toPrecision(4));
-  return again
-    ? {
-        id: 'secondRecording',
-        detail: `Time starts again, so the file holds another recording; it was put ${BETWEEN_RECORDINGS_S} s behind the one before.`,
-        row,
-        count: 1,
-        repaired: true,
-      }
-    : {
-        id: 'clockJumpedBack',
-        detail: `The clock jumped back by ${by} s; the rows after it were joined to those before.`,
-        row,
-        count: 1,
-        repaired: true,
-      };
+function restartWords(count: number): string {
+  const what =
+    count === 1
+      ? 'Time starts again, so the file holds another recording; it was'
+      : `Time starts again ${count} times, so the file holds ${count + 1} recordings; each was`;
+  return `${what} put ${BETWEEN_RECORDINGS_S} s behind the one before.`;
+}
+
+function jumpWords({ count, longestS }: Jumps): string {
+  const by = Number(longestS.toPrecision(4));
+  const what =
+    count === 1 ? `The clock jumped back by ${by} s` : `The clock jumped back ${count} times, by up to ${by} s`;
+  return `${what}; the rows after it were joined to those before.`;
+}
+
+function jumpWarning(
+  id: 'secondRecording' | 'clockJumpedBack',
+  detail: string,
+  { count, first }: Jumps,
+  rowOf: (i: number) => number | null,
+): CaptureWarning {
+  return { id, detail, row: rowOf(first), count, repaired: true };
 }
 
 function typicalStep(raw: Float64Array): number {

@@ -2,8 +2,8 @@ import type { CaptureWarning } from '../../capture/warnings.ts';
 
 /**
  * Spreads rows that carry the same time evenly up to the next time, as an instrument with a coarse clock leaves them:
- * ten rows stamped 12:00:01 were taken a tenth of a second apart. `timesS` is ascending and is changed. The last run is
- * spread with the step of the run before it.
+ * ten rows stamped 12:00:01 were taken a tenth of a second apart. `timesS` is ascending and is changed. The last run and
+ * pairs, before which rows may be missing, are spread with the step of the run before them.
  */
 export function spreadEqualTimes(timesS: Float64Array, rowOf: (index: number) => number | null): CaptureWarning | null {
   let equal = 0;
