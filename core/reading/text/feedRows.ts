@@ -5,7 +5,7 @@ const CR = 13;
 const QUOTE = 34;
 const BLANK = 32;
 /** A row longer than this is no row; the open quote or the missing line end is given up. */
-const LONGEST_ROW = 4 * 1024 * 1024;
+const LONGEST_ROW = 1024 * 1024;
 
 /**
  * Gives a scanner whole rows out of chunks of any size. Chunks are read where they lie; only the row that is broken by

@@ -10,6 +10,8 @@ export interface QuotedRow {
 
 /** A quoted cell that spans more lines than this was opened by a quote that stands there by mistake. */
 const MOST_LINES = 64;
+/** A row with quotes that is longer than this, in bytes, is not looked at cell by cell. */
+const MOST_BYTES = 256 * 1024;
 
 /** Finds the end of the row that begins at `start`; quoted cells may hold line ends, as RFC 4180 allows. */
 export function quotedRow(bytes: Uint8Array, start: number, to: number, delimiter: number): QuotedRow {
@@ -20,7 +22,7 @@ export function quotedRow(bytes: Uint8Array, start: number, to: number, delimite
   for (let pos = start; pos < to; pos++) {
     const c = bytes[pos];
     const lineEnd = c === 10 || c === 13;
-    if (lineEnd && !open) return { end: pos, lines, stray: false };
+    if (lineEnd && !open) return { end: pos, lines, stray: pos - start > MOST_BYTES };
     if (lineEnd) {
       if (firstEnd < 0) firstEnd = pos;
       if (c === 13 && bytes[pos + 1] === 10) pos++;

@@ -11,6 +11,9 @@ import { type DifficultRow, NUMBER, type OddCells, SKIP } from './scanPlan.ts';
 import { add, type TextTally } from './tally.ts';
 import type { TextReader } from './textReaders.ts';
 
+/** Of a longer row, bytes, only the beginning is looked at. */
+const LONGEST_ROW = 256 * 1024;
+
 /** What the slow path needs to know. */
 export interface CellPlan {
   readonly dialect: Dialect;
@@ -84,7 +87,7 @@ export class TextCells implements OddCells {
     const { dialect, encoding, kinds } = this.plan;
     const { end, lines, stray } = quotedRow(bytes, start, to, dialect.delimiter.charCodeAt(0));
     if (end < 0) return { next: -1, kept: false, lines: 0 };
-    const text = decodeText(bytes, start, end, encoding);
+    const text = decodeText(bytes, start, Math.min(end, start + LONGEST_ROW), encoding);
     const row = stray ? text.replaceAll('"', ' ').split(dialect.delimiter) : splitQuoted(text, dialect);
     for (let column = 0; column < kinds.length; column++) {
       const cell = row[column] ?? '';
