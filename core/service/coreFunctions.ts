@@ -4,7 +4,7 @@ import type { TraceView } from '../capture/traceView.ts';
 import type { ComparedWindow } from '../compare/compareWindows.ts';
 import type { Comparison } from '../compare/comparison.ts';
 import type { WindowScore } from '../findings/finding.ts';
-import type { VehicleEvidence } from '../findings/judgeVehicle.ts';
+import type { VehicleEvidence } from '../findings/vehicleEvidence.ts';
 import type { VehicleScore } from '../findings/vehicleScore.ts';
 import type { ModelTrace } from '../model/modelTrace.ts';
 import type { Outcome } from '../reading/problem.ts';

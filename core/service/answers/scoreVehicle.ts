@@ -1,4 +1,4 @@
-import type { VehicleEvidence } from '../../findings/judgeVehicle.ts';
+import type { VehicleEvidence } from '../../findings/vehicleEvidence.ts';
 import { answered, notOpen } from '../serviceProblems.ts';
 import type { Answer } from './answer.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { judgeVehicle, type VehicleEvidence } from '../../../../core/findings/judgeVehicle.ts';
+import { judgeVehicle } from '../../../../core/findings/judgeVehicle.ts';
+import type { VehicleEvidence } from '../../../../core/findings/vehicleEvidence.ts';
 import type { Reading, RecordWindow } from '../../../../core/record/schema.ts';
 import { suggestWindows } from '../../../../core/windows/suggestWindows.ts';
 import { captureOf } from '../../../support/drawTrace.ts';
