@@ -2,6 +2,7 @@
 // warning with its first row and a count.
 
 import type { CaptureWarning } from '../../capture/warnings.ts';
+import { BETWEEN_RECORDINGS_S, type Jumps, jumpWarning, jumpWords, note, restartWords } from './clockJumps.ts';
 
 export interface MendedTimes {
   /** Seconds, ascending, not yet counted from zero. */
@@ -16,8 +17,6 @@ const LATE_ROWS = 8;
 /** More jumps than this, and more than one in so many rows, are no jumps but rows in no order. */
 const MOST_JUMPS = 8;
 const ROWS_A_JUMP = 500;
-/** Silence put between two recordings in one file, s: longer than any gap a window may span. */
-const BETWEEN_RECORDINGS_S = 10;
 const HALF_DAY_S = 43200;
 
 /**
@@ -74,15 +73,6 @@ function unwrapMidnight(raw: Float64Array, rowOf: (i: number) => number | null, 
   });
 }
 
-/** What happened to the clock more than once, told once. */
-interface Jumps {
-  count: number;
-  /** Index of the first row behind one. */
-  first: number;
-  /** Longest way back, s. */
-  longestS: number;
-}
-
 /** Moves everything behind a jump back of the clock so that time goes on from where it was. */
 function joinSegments(raw: Float64Array, rowOf: (i: number) => number | null, warnings: CaptureWarning[]): void {
   let shift = 0;
@@ -108,42 +98,12 @@ function joinSegments(raw: Float64Array, rowOf: (i: number) => number | null, wa
   if (jumps.count > 0) warnings.push(jumpWarning('clockJumpedBack', jumpWords(jumps), jumps, rowOf));
 }
 
-function note(jumps: Jumps, i: number, backS: number): void {
-  if (jumps.count === 0) jumps.first = i;
-  jumps.count++;
-  jumps.longestS = Math.max(jumps.longestS, backS);
-}
-
 /** True where the rows from `i` on stay behind the highest time so far for longer than rows come late. */
 function isJump(raw: Float64Array, i: number, highest: number): boolean {
   const end = Math.min(raw.length, i + LATE_ROWS);
   for (let k = i + 1; k < end; k++) if ((raw[k] ?? 0) >= highest) return false;
   // At the end of the file late rows are told by belonging between the last ones.
   return end - i >= LATE_ROWS || i < LATE_ROWS || (raw[i] ?? 0) < (raw[i - LATE_ROWS] ?? 0);
-}
-
-function restartWords(count: number): string {
-  const what =
-    count === 1
-      ? 'Time starts again, so the file holds another recording; it was'
-      : `Time starts again ${count} times, so the file holds ${count + 1} recordings; each was`;
-  return `${what} put ${BETWEEN_RECORDINGS_S} s behind the one before.`;
-}
-
-function jumpWords({ count, longestS }: Jumps): string {
-  const by = Number(longestS.toPrecision(4));
-  const what =
-    count === 1 ? `The clock jumped back by ${by} s` : `The clock jumped back ${count} times, by up to ${by} s`;
-  return `${what}; the rows after it were joined to those before.`;
-}
-
-function jumpWarning(
-  id: 'secondRecording' | 'clockJumpedBack',
-  detail: string,
-  { count, first }: Jumps,
-  rowOf: (i: number) => number | null,
-): CaptureWarning {
-  return { id, detail, row: rowOf(first), count, repaired: true };
 }
 
 function typicalStep(raw: Float64Array): number {
