@@ -7,13 +7,23 @@ import { met, notMet, notRecorded } from './conditionResult.ts';
 import { idleLevels } from './idleLevels.ts';
 import { trimsOf } from './trimsOf.ts';
 
-/** A rear sensor that rests this lean at a raised speed, behind a front sensor that is rich a third of the time. */
+/**
+ * A rear sensor that rests this lean at a raised speed, under a balanced mixture, breathes air; one that rests a little
+ * higher does, if the control enriches against it: the front sensor is then rich for most of the time.
+ */
 const LEAN_REAR_V = 0.2;
-const RICH_FRONT_SHARE = 0.33;
+const LEANISH_REAR_V = 0.3;
+const BALANCED_SHARE = 0.33;
+const ENRICHED_SHARE = 0.58;
+/** Lambda within this of 1 is balanced. */
+const BALANCED_LAMBDA = 0.02;
 /** A leak shows most at idle: there the rear sensor rests this lean while the front one does not. */
 const LEAN_IDLE_V = 0.2;
 const IDLE_FRONT_V = 0.4;
+/** At speed it then rests no higher than this; where it is nearly in air at idle, no higher than that. */
 const LOW_REAR_V = 0.5;
+const IN_AIR_V = 0.14;
+const USUAL_REAR_V = 0.62;
 /** Trims add this much more fuel at idle than at a raised speed, where false air is a smaller share. */
 const IDLE_TRIM = 2.8;
 /** Fast movement behind, of this size and this little alike to the front's, has a cause of its own. */
@@ -38,21 +48,28 @@ export const noLeakSign: Condition = {
 };
 
 function leanAtSpeed(context: ConditionContext): string | null {
-  const front = frontVoltage(context).sensor;
   const rear = rearVoltage(context).sensor;
-  if (!front || !rear) return null;
+  if (!rear || !context.upstream) return null;
   const { middle } = rangeOf(rear);
-  const rich = richShare(front);
-  if (middle >= LEAN_REAR_V || rich < RICH_FRONT_SHARE) return null;
+  if (context.upstream.channel.role === 'upstreamLambda') {
+    const lambda = rangeOf(context.upstream).middle;
+    if (middle >= LEAN_REAR_V || Math.abs(lambda - 1) > BALANCED_LAMBDA) return null;
+    return `The rear sensor rests at ${round(middle, 2)} V while lambda in front is ${round(lambda, 3)}.`;
+  }
+  const front = frontVoltage(context).sensor;
+  const rich = front ? richShare(front) : 0;
+  const lean = middle < LEAN_REAR_V && rich >= BALANCED_SHARE;
+  const against = middle < LEANISH_REAR_V && rich >= ENRICHED_SHARE;
+  if (!lean && !against) return null;
   return `The rear sensor rests at ${round(middle, 2)} V while the front one is rich for ${percent(rich)} of the time.`;
 }
 
 function leanAtIdle(context: ConditionContext): string | null {
   const { frontV, rearV } = idleLevels(context);
-  if (rearV === null || rearV >= LEAN_IDLE_V || (frontV !== null && frontV < IDLE_FRONT_V)) return null;
   const rear = rearVoltage(context).sensor;
+  if (!rear || rearV === null || rearV >= LEAN_IDLE_V || (frontV !== null && frontV < IDLE_FRONT_V)) return null;
   // Behind a converter that is still full from a coast-down the rear sensor is lean at idle too; a leak shows at speed as well.
-  if (!rear || rangeOf(rear).middle > LOW_REAR_V) return null;
+  if (rangeOf(rear).middle > (rearV < IN_AIR_V ? USUAL_REAR_V : LOW_REAR_V)) return null;
   return `At idle the rear sensor rests at ${round(rearV, 2)} V: air may enter ahead of it.`;
 }
 

@@ -16,7 +16,7 @@ const AHEAD_S = -0.06;
 const ALIKE = 0.5;
 const FULL = 0.8;
 /** An accusation needs more certainty than a number. */
-const MOST_DOUBT = 0.01;
+const MOST_DOUBT = 0.003;
 /** Two banks whose trims run away from each other are steered by each other's sensors. */
 const APART = 30;
 

@@ -3,7 +3,7 @@ import numbers from './calibration.json';
 /**
  * One line of the additive model. A reason's weight is a straight line in its value, cut off at both ends of what the
  * calibration saw: slope * (value cut to low..high - middle), a logarithm of odds, positive for notStoring. Slopes are
- * never negative: more of what speaks against a converter never speaks for it.
+ * never negative: more of what speaks against a converter never speaks for it. No line weighs more than `mostWeight`.
  */
 export interface Line {
   readonly middle: number;
@@ -22,5 +22,7 @@ export const CALIBRATION: {
 export function weightOf(reasonId: string, value: number): number {
   const line = CALIBRATION.lines[reasonId];
   if (!line) return 0;
-  return line.slope * (Math.min(line.high, Math.max(line.low, value)) - line.middle);
+  const { mostWeight } = CALIBRATION.decided;
+  const weight = line.slope * (Math.min(line.high, Math.max(line.low, value)) - line.middle);
+  return Math.min(mostWeight, Math.max(-mostWeight, weight));
 }

@@ -21,6 +21,8 @@ const OF_THE_TEST = new Set([
 
 /** A blocker of the car that shows in this share of the good windows, by length, stands for the car. */
 const STANDS_FROM = 0.5;
+/** Connectors do not change places between two windows: one sure sign is enough. */
+const STANDS_AT_ONCE = 'sensorsExchanged';
 
 /**
  * Which blockers stand for a bank. Windows in which the test itself was right are preferred; a fault of the car stands
@@ -41,11 +43,9 @@ export function standingBlockers(windows: readonly JudgedWindow[]): Standing {
 
 function ofTheCar(right: readonly JudgedWindow[]): Blocker[] {
   const total = lengthOf(right);
+  const shown = (id: string) => lengthOf(right.filter(({ score }) => score.blockers.some((one) => one.id === id)));
   const all = right.flatMap(({ score }) => score.blockers);
-  return all.filter(
-    ({ id }) =>
-      lengthOf(right.filter(({ score }) => score.blockers.some((one) => one.id === id))) >= STANDS_FROM * total,
-  );
+  return all.filter(({ id }) => id === STANDS_AT_ONCE || shown(id) >= STANDS_FROM * total);
 }
 
 function noneRight(candidates: readonly JudgedWindow[], passing: readonly JudgedWindow[]): Standing {

@@ -132,8 +132,8 @@ describe('exchanged sensors', () => {
       expect(inPlace(capture)).not.toBe(false);
       if (inPlace(exchanged(capture)) === false) recognised++;
     }
-    // Who comes first is a statistical question here: a fifth may stay open, none may be answered wrongly.
-    expect(recognised).toBeGreaterThanOrEqual(48);
+    // Who comes first is a statistical question here: a quarter may stay open, none may be answered wrongly.
+    expect(recognised).toBeGreaterThanOrEqual(45);
   });
 });
 
