@@ -7,9 +7,9 @@ import type { Condition, ConditionContext, ConditionResult } from './condition.t
 import { met, notMet, notRecorded } from './conditionResult.ts';
 
 /** Edge between 0.30 and 0.60 V above which a front sensor is lazy. Printed limits 0.137 and 0.144 s (check 4.30); the trade uses 0.1 to 0.15 s. */
-const LAZY_EDGE_S: Seconds = 0.18;
+const LAZY_EDGE_S: Seconds = 0.2;
 /** Time between 0.25 and 0.65 V for each switch above which it is, where single edges cannot be timed. */
-const LAZY_UNDER_WAY_S: Seconds = 0.28;
+const LAZY_UNDER_WAY_S: Seconds = 0.32;
 /** Share of values between 0.25 and 0.65 V above which it is, where not even switches can be counted. */
 const LAZY_SHARE: Share = 0.68;
 const LEAST_VALUES = 40;
