@@ -7,11 +7,12 @@ import type { Channel } from '../capture/channel.ts';
 import type { CursorValue, TraceView } from '../capture/traceView.ts';
 import type { Comparison } from '../compare/comparison.ts';
 import type { WindowScore } from '../findings/finding.ts';
+import type { VehicleEvidence } from '../findings/vehicleEvidence.ts';
 import type { VehicleScore } from '../findings/vehicleScore.ts';
 import type { ModelTrace } from '../model/modelTrace.ts';
 import type { Problem } from '../reading/problem.ts';
 import type { ColumnQuestion, ReadProgress } from '../reading/readCapture.ts';
-import type { Brick, CaptureRef, ColumnChoice, Costs, Reading, RecordWindow } from '../record/schema.ts';
+import type { ColumnChoice } from '../record/schema.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 
 /** A channel without its samples. */
@@ -30,21 +31,9 @@ export interface HeldWindow {
   readonly window: CaptureWindow;
 }
 
-/** What a whole vehicle is scored from: open captures with the record's windows in them, readings and codes. */
-export interface VehicleQuestion {
-  readonly captures: readonly {
-    readonly key: string;
-    readonly captureId: string;
-    readonly kind: CaptureRef['kind'];
-    readonly windows: readonly RecordWindow[];
-  }[];
-  readonly readings: readonly Reading[];
-  readonly troubleCodes: readonly string[];
-  readonly rearSensor: 'yes' | 'no' | 'unknown';
-  /** What decisions cost; usual proportions where left out or 0. */
-  readonly costs?: Costs;
-  /** How the exhaust is laid out, for what the pair of sensors embraces. */
-  readonly bricks?: readonly Brick[];
+/** What a whole vehicle is scored from, with the keys of held captures in the place of the captures. */
+export interface VehicleQuestion extends Omit<VehicleEvidence, 'captures'> {
+  readonly captures: readonly (Omit<VehicleEvidence['captures'][number], 'capture'> & { readonly key: string })[];
 }
 
 /** Every request with its reply. */

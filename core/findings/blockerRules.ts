@@ -22,6 +22,7 @@ export const BLOCKER_RULES: readonly BlockerRule[] = registry('blocker', (one) =
   rule('mixtureCode', 'A mixture code is on record.', 'trimsCheck', 0.5),
   rule('frontCode', 'The front sensor has a code of its own.', 'frontSensorCheck', 0.5),
   rule('rearCode', 'The rear sensor has a code of its own.', 'rearSensorCheck', 0.5),
+  rule('readinessOpen', 'A readiness question is open.', 'monitorsRun', 0.3),
   rule('coldEngine', 'The engine is not warm.', 'warmUp', 0.7),
   rule('coldConverter', 'The converter may not be hot.', 'warmUp', 0.7),
   rule('openLoop', 'The fuel control is not in closed loop.', 'closedLoopHold', 0.5),

@@ -1,16 +1,14 @@
 import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
 import type { DecisionCosts } from './costs.ts';
-import { drawReasons, restOnSensors, strongestFirst } from './drawReasons.ts';
+import { decide } from './decide.ts';
+import { drawReasons, strongestFirst } from './drawReasons.ts';
 import { type Evidence, pool } from './evidence.ts';
 import type { BankVerdict } from './finding.ts';
-import { findingOf } from './findingOf.ts';
 import { judgeByTemperature } from './judgeByTemperature.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
 import { rankTests } from './nextTests/rankTests.ts';
-import { probabilityOf } from './probability.ts';
 import { findingSentence } from './sentences.ts';
-import { logOddsOf } from './signedReason.ts';
 import { standingBlockers } from './standingBlockers.ts';
 import { thermalReason } from './thermalReason.ts';
 
@@ -50,18 +48,15 @@ export function judgeBank({
     twinEvidence(twin, bank),
   );
   const reasons = strongestFirst([...drawReasons(evidence), ...thermalReason(thermal, 1)]);
-  const probability = restOnSensors(reasons) ? probabilityOf(logOddsOf(reasons)) : null;
-  const finding = probability === null ? 'cannotTell' : findingOf(probability, blockers.length > 0);
+  const decision = decide(reasons, blockers);
   const conditions = used.flatMap(({ score }) => score.conditions);
-  const state = { finding, probabilityNotStoring: probability, blockers, reasons, conditions };
   return {
     bank,
-    finding,
-    probabilityNotStoring: probability,
+    ...decision,
     blockers,
     reasons,
-    nextTests: rankTests(state, costs),
-    sentence: findingSentence(bank, finding, probability, blockers),
+    nextTests: rankTests({ ...decision, blockers, reasons, conditions }, costs),
+    sentence: findingSentence(bank, decision.finding, decision.probabilityNotStoring, blockers),
   };
 }
 

@@ -8,6 +8,7 @@ import { embracesOf } from './embraces.ts';
 import type { BankVerdict } from './finding.ts';
 import { judgeBank } from './judgeBank.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
+import { knownCodes } from './knownCodes.ts';
 
 /** Everything that is known about a vehicle's converters at one time of its life. */
 export interface BanksEvidence {
@@ -28,7 +29,8 @@ export interface BanksEvidence {
 
 /** One verdict for each bank that has evidence, ascending; one for the whole engine where no bank has any. */
 export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdict[]] {
-  const { windows, thermal, troubleCodes, rearSensor, costs, twin } = evidence;
+  const { windows, thermal, rearSensor, costs, twin } = evidence;
+  const troubleCodes = knownCodes(evidence.captures, evidence.troubleCodes);
   const [first, ...others] = banksWithEvidence(evidence);
   const judge = (one: Bank): BankVerdict => {
     const verdict = judgeBank({

@@ -7,13 +7,11 @@ import { cutWindow } from '../measures/windowData.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import { blockersOf } from './blockersOf.ts';
 import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
-import { drawReasons, restOnSensors } from './drawReasons.ts';
+import { decide } from './decide.ts';
+import { drawReasons } from './drawReasons.ts';
 import { evidenceOf, pool, type WindowEvidence } from './evidence.ts';
-import type { Blocker, Reason, WindowScore } from './finding.ts';
-import { findingOf } from './findingOf.ts';
+import type { WindowScore } from './finding.ts';
 import { rankTests } from './nextTests/rankTests.ts';
-import { probabilityOf } from './probability.ts';
-import { logOddsOf } from './signedReason.ts';
 
 /** A window's score with the evidence behind it, from which a bank's verdict is made. */
 export interface JudgedWindow {
@@ -47,13 +45,4 @@ export function judgeWindow(
 function judgeConditions(context: ConditionContext): ConditionResult[] {
   const asked = CONDITIONS.filter(({ kinds }) => kinds === 'all' || kinds.includes(context.window.kind));
   return asked.map((condition) => condition.judge(context));
-}
-
-function decide(
-  reasons: readonly Reason[],
-  blockers: readonly Blocker[],
-): Pick<WindowScore, 'finding' | 'probabilityNotStoring'> {
-  if (!restOnSensors(reasons)) return { finding: 'cannotTell', probabilityNotStoring: null };
-  const probability = probabilityOf(logOddsOf(reasons));
-  return { finding: findingOf(probability, blockers.length > 0), probabilityNotStoring: probability };
 }

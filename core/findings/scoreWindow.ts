@@ -5,6 +5,7 @@ import type { CaptureWindow } from '../windows/window.ts';
 import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
 import type { WindowScore } from './finding.ts';
 import { type JudgedWindow, judgeWindow } from './judgeWindow.ts';
+import { knownCodes } from './knownCodes.ts';
 
 /** Banks a window speaks of: its own, or all the capture has; an engine without sensors is judged as a whole. */
 export function banksOfWindow(capture: Capture, window: CaptureWindow): Bank[] {
@@ -21,9 +22,10 @@ export function judgeForBanks(
   costs: DecisionCosts = USUAL_COSTS,
 ): [JudgedWindow, ...JudgedWindow[]] {
   const [first, ...others] = banksOfWindow(capture, window);
+  const codes = knownCodes([capture], troubleCodes);
   return [
-    judgeWindow(capture, window, first ?? null, troubleCodes, costs),
-    ...others.map((bank) => judgeWindow(capture, window, bank, troubleCodes, costs)),
+    judgeWindow(capture, window, first ?? null, codes, costs),
+    ...others.map((bank) => judgeWindow(capture, window, bank, codes, costs)),
   ];
 }
 

@@ -1,12 +1,14 @@
 import { fastestSwitching } from '../signal/aliasing.ts';
 import { type Band, type Crossing, hysteresisCrossings } from '../signal/crossings.ts';
 import { remember } from '../signal/remember.ts';
+import { garwood } from '../statistics/exactIntervals.ts';
 import { median } from '../statistics/quantile.ts';
 import type { Hertz, Seconds } from '../units/quantities.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';
-import type { SensorSeries, WindowData } from './measure.ts';
-import { renewalRate } from './sensors.ts';
+import type { MeasureValue, SensorSeries, WindowData } from './measure.ts';
+import { measured, missing } from './measureValue.ts';
+import { renewalRate, type Usable } from './sensors.ts';
 
 /**
  * The band around the switch point of 0.45 V that a trace must cross to have switched. 0.30 and 0.60 V is the widest of
@@ -54,4 +56,18 @@ export function whyNotCountable(sensor: SensorSeries, data: WindowData): string 
   if (seen > 0 && rate / seen < LEAST_PER_CYCLE)
     return `This sensor brought ${round(rate / seen, 1)} new values a cycle; counting needs ${LEAST_PER_CYCLE}.`;
   return null;
+}
+
+/**
+ * Cycles a second of a sensor as a measure with this id: crossings of the band over twice the time (check 6.07), with
+ * Garwood's interval for the count, which is wider than a regular switching deserves and so on the safe side (check
+ * 6.13). Missing, with the reason, without the sensor or where its switches cannot be counted.
+ */
+export function switchHz(id: string, { sensor, why }: Usable, data: WindowData): MeasureValue {
+  if (!sensor) return missing(id, why);
+  const not = whyNotCountable(sensor, data);
+  if (not) return missing(id, not);
+  const twice = 2 * spanOf(sensor);
+  const [low, high] = garwood(switchesOf(sensor).length);
+  return measured(id, switchRate(sensor), [low / twice, high / twice]);
 }

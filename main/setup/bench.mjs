@@ -28,7 +28,9 @@ await runCommand(async () => {
 });
 
 /** @param {string} file */
-const isWindowBench = (file) => file.endsWith('.window.bench.ts');
+function isWindowBench(file) {
+  return file.endsWith('.window.bench.ts');
+}
 
 /** @param {readonly string[]} names */
 async function benchesNamed(names) {

@@ -56,6 +56,11 @@ export const TEST_LIST: readonly TestRule[] = registry('test', (one) => one.id, 
     15,
     'Read the misfire counters and compare cylinders; look for a leak ahead of the front sensor; compare the trims at idle with those at 2500 1/min.',
   ),
+  test(
+    'monitorsRun',
+    30,
+    'Drive until the monitors of misfire, fuel system and oxygen sensors have finished, read codes and readiness again, and record the hold again.',
+  ),
   test('misfireRepair', 45, 'Find and repair the misfire first, then record the hold again.'),
   test(
     'thermal',
