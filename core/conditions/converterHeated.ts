@@ -1,7 +1,7 @@
 import { findChannel } from '../capture/capture.ts';
 import { seriesOf } from '../capture/series.ts';
 import { median, quantileSorted, sortedCopy } from '../statistics/quantile.ts';
-import type { Celsius } from '../units/quantities.ts';
+import type { Celsius, Seconds } from '../units/quantities.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { round } from '../words/numbers.ts';
 import type { Condition, ConditionContext, ConditionResult } from './condition.ts';
@@ -14,6 +14,10 @@ const COLD_C = 350;
 /** Coolant this warm that no longer climbs belongs to an engine that has run for long. */
 const HOT_THROUGH_C: Celsius = 85;
 const STEADY_K = 1;
+/** An engine that was not cold as the capture began, and has run at speed for this long by the middle of the window. */
+const NOT_COLD_C: Celsius = 75;
+const RAN_FOR_S: Seconds = 75;
+const AT_SPEED = 1500;
 
 export const converterHeated: Condition = {
   id: 'converterHeated',
@@ -66,6 +70,12 @@ function byHeatBalance(id: string, context: ConditionContext): ConditionResult {
   if (beganAtSpeed(capture))
     return notRecorded(id, `${before}, at speed; whether the converter was hot by then was not recorded.`);
   const coolant = coolantCourse(context);
+  const ranS = atSpeedS(context);
+  if (ranS >= RAN_FOR_S && (coolant?.first ?? NOT_COLD_C) >= NOT_COLD_C)
+    return notRecorded(
+      id,
+      `${before}, and by its middle ${round(ranS, 0)} s of running at speed; whether the converter was hot by then was not recorded.`,
+    );
   if (coolant && coolant.last >= HOT_THROUGH_C && coolant.last - coolant.first <= STEADY_K)
     return notRecorded(
       id,
@@ -74,10 +84,17 @@ function byHeatBalance(id: string, context: ConditionContext): ConditionResult {
   return notMet(id, `${before}, too little of it at speed to heat a converter for certain.`);
 }
 
+/** Seconds at a raised speed up to the middle of the window. */
+function atSpeedS({ capture, window }: ConditionContext): Seconds {
+  const track = engineTrack(capture);
+  const rpms = trackedBetween(track, 'rpm', 0, (window.startS + window.endS) / 2);
+  return rpms.filter((rpm) => rpm >= AT_SPEED).length * track.stepS;
+}
+
 /** A capture that begins in the middle of a hold or a drive says nothing of the time before. */
 function beganAtSpeed(capture: ConditionContext['capture']): boolean {
   const rpms = trackedBetween(engineTrack(capture), 'rpm', 0, 3);
-  return rpms.length > 0 && median(rpms) >= 1500;
+  return rpms.length > 0 && median(rpms) >= AT_SPEED;
 }
 
 /** Coolant where the capture began and at the window's end; null where it was not recorded. */

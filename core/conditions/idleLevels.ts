@@ -1,5 +1,6 @@
-import { findChannel } from '../capture/capture.ts';
+import { type Capture, findChannel } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
+import type { Bank } from '../capture/roles.ts';
 import { seriesOf } from '../capture/series.ts';
 import type { WindowData } from '../measures/measure.ts';
 import { frontChannel, rearChannel } from '../measures/windowData.ts';
@@ -19,22 +20,38 @@ export interface IdleLevels {
 /** Values below which a middle is not worth comparing. */
 const LEAST_VALUES = 5;
 
-/** Levels at quiet idle anywhere in the window's capture. */
-export const idleLevels = remember(({ capture, bank }: WindowData): IdleLevels => {
-  const idles = quietIdle(capture);
-  const middle = (channel: Channel | null): number | null => {
-    if (!channel) return null;
-    const values = idles.flatMap(({ startS, endS }) => Array.from(seriesOf(channel, startS, endS).values));
-    return values.length >= LEAST_VALUES ? median(values) : null;
-  };
+const levelsOf = remember((_: Capture) => new Map<Bank, IdleLevels>());
+
+/** Levels at quiet idle anywhere in the window's capture; worked out once for each bank of a capture. */
+export function idleLevels({ capture, bank }: WindowData): IdleLevels {
+  const known = levelsOf(capture).get(bank);
+  if (known) return known;
+  const levels = readLevels(capture, bank);
+  levelsOf(capture).set(bank, levels);
+  return levels;
+}
+
+function readLevels(capture: Capture, bank: Bank): IdleLevels {
   const front = frontChannel(capture, bank);
   const trims = (['stft', 'ltft'] as const)
     .map((role) => findChannel(capture, role, bank) ?? findChannel(capture, role, null))
     .filter((channel) => channel !== null)
-    .map(middle);
+    .map((channel) => middleAtIdle(capture, channel));
   return {
-    frontV: front?.role === 'upstreamO2' ? middle(front) : null,
-    rearV: middle(rearChannel(capture, bank)),
+    frontV: front?.role === 'upstreamO2' ? middleAtIdle(capture, front) : null,
+    rearV: middleAtIdle(capture, rearChannel(capture, bank)),
     trims: trims.length === 0 || trims.includes(null) ? null : trims.reduce<number>((sum, one) => sum + (one ?? 0), 0),
   };
-});
+}
+
+function middleAtIdle(capture: Capture, channel: Channel | null): number | null {
+  if (!channel) return null;
+  const parts = quietIdle(capture).map(({ startS, endS }) => seriesOf(channel, startS, endS).values);
+  const values = new Float64Array(parts.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const part of parts) {
+    values.set(part, at);
+    at += part.length;
+  }
+  return values.length >= LEAST_VALUES ? median(values) : null;
+}

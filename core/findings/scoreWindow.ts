@@ -4,7 +4,8 @@ import { banksToJudge } from '../windows/banksToJudge.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import { type DecisionCosts, USUAL_COSTS } from './costs.ts';
 import type { WindowScore } from './finding.ts';
-import { type JudgedWindow, judgeWindow } from './judgeWindow.ts';
+import { judgedWindow } from './judgedWindow.ts';
+import type { JudgedWindow } from './judgeWindow.ts';
 import { knownCodes } from './knownCodes.ts';
 
 /** Banks a window speaks of: its own, or all the capture has; an engine without sensors is judged as a whole. */
@@ -24,8 +25,8 @@ export function judgeForBanks(
   const [first, ...others] = banksOfWindow(capture, window);
   const codes = knownCodes([capture], troubleCodes);
   return [
-    judgeWindow(capture, window, first ?? null, codes, costs),
-    ...others.map((bank) => judgeWindow(capture, window, bank, codes, costs)),
+    judgedWindow(capture, window, first ?? null, codes, costs),
+    ...others.map((bank) => judgedWindow(capture, window, bank, codes, costs)),
   ];
 }
 

@@ -188,6 +188,25 @@ test.each(NOT_RECORDED)('%s is not recorded without %s', (id, role) => {
   expect(met(id, changed({ [role]: null }))).toBeNull();
 });
 
+describe('an engine at no more than 1500 1/min until it is held, over a converter of unknown past', () => {
+  const drive = (coolantC: number) =>
+    changed({
+      rpm: engine('rpm', (t) => (t < 5 ? 780 : 1600)),
+      coolant: engine('coolant', (t) => Math.min(91, coolantC + 0.05 * t)),
+    });
+  const after = (startS: number) => ({ ...HOLD, startS, endS: startS + 20 });
+
+  test('running for over a minute leaves it open whether the converter is hot', () => {
+    expect(met('converterHeated', drive(80), after(80))).toBeNull();
+  });
+  test('running for less does not', () => {
+    expect(met('converterHeated', drive(80), after(40))).toBe(false);
+  });
+  test('nor does it after a cold start', () => {
+    expect(met('converterHeated', drive(60), after(80))).toBe(false);
+  });
+});
+
 describe('a wideband front sensor', () => {
   const wideband = changed({
     upstreamO2: null,
