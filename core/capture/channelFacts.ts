@@ -99,14 +99,13 @@ function walk(values: Float32Array | Float64Array, start: number, end: number, n
   let before = Number.NaN;
   for (let i = start; i < end; i++) {
     const value = values[i] ?? Number.NaN;
-    if (!Number.isFinite(value)) continue;
-    run++;
-    if (value === before) continue;
+    if (value === before) run++;
+    if (value === before || !Number.isFinite(value)) continue;
     if (seen.size < 4096) seen.add(value);
     if (!Number.isNaN(before)) {
       // The first run may have begun before the stretch, so it does not count.
       if (steps.length > 0) {
-        const length = Math.min(run - 1, LONGEST_RUN);
+        const length = Math.min(run, LONGEST_RUN);
         runs[length] = (runs[length] ?? 0) + 1;
         runCount++;
       }

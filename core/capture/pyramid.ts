@@ -1,7 +1,8 @@
 import type { SampleIndex } from '../units/quantities.ts';
+import { BLOCK, keptBlocks } from './blockExtremes.ts';
 
 /** Samples under one entry of the first level, and entries of a level under one of the next. */
-const FIRST = 64;
+const FIRST = BLOCK;
 const NEXT = 8;
 
 /** Lowest and highest values of blocks of samples, level above level. A block without values is NaN in both. */
@@ -43,6 +44,9 @@ export function buildPyramid(values: Float32Array | Float64Array): Pyramid {
 
 /** Whole blocks only: the samples behind the last one are looked at themselves. */
 function firstLevel(values: Float32Array | Float64Array, blocks: number): Level {
+  const known = keptBlocks(values);
+  if (known !== null)
+    return { samples: FIRST, low: known.low.subarray(0, blocks), high: known.high.subarray(0, blocks) };
   const low = new Float32Array(blocks);
   const high = new Float32Array(blocks);
   for (let block = 0, i = 0; block < blocks; block++) {

@@ -1,5 +1,6 @@
 // The last steps that all layouts share: roles, units, facts, warnings, the question to the person.
 
+import { keepBlocks } from '../capture/blockExtremes.ts';
 import type { Capture, LayoutFound } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
 import { channelFacts, type Range } from '../capture/channelFacts.ts';
@@ -49,6 +50,8 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
     if (guess === undefined || isIgnored(one, choice)) return;
     const { unit, values, range } = inRoleUnit(one, guess);
     const facts = channelFacts(one.time, values, range);
+    // The same values that were read, in the same unit.
+    if (range !== undefined && one.blocks !== undefined) keepBlocks(values, one.blocks);
     const channel: Channel = {
       id: `c${channels.length}`,
       // The whole heading, as the file names it; the part without the unit was for recognising it.

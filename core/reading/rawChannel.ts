@@ -1,3 +1,4 @@
+import type { BlockExtremes } from '../capture/blockExtremes.ts';
 import type { Range } from '../capture/channelFacts.ts';
 import type { TimeBase } from '../capture/timeBase.ts';
 
@@ -15,4 +16,6 @@ export interface RawChannel {
   readonly decimals: number;
   /** Count and range of the finite values, where reading has counted them already. */
   readonly range?: Range;
+  /** Extremes of blocks of `values`, where reading has found them already. */
+  readonly blocks?: BlockExtremes;
 }

@@ -5,22 +5,21 @@
 // number that Number() gives for the file's text, and nothing that the instrument wrote is lost. As soon as a longer
 // number turns up, the column is widened, and what it held so far is restored that way.
 
-const LIMIT = 2 ** 23;
-const MOST_DECIMALS = 15;
-const POWERS = Float64Array.from({ length: MOST_DECIMALS + 1 }, (_, d) => 10 ** d);
+import { BLOCK, type BlockExtremes, blocksFor } from '../../capture/blockExtremes.ts';
+import { type ColumnRange, copyNarrow, copyWide, type OnStage } from './copyColumn.ts';
 
-/** Count and range of the finite values of a column. */
-export interface ColumnRange {
-  finite: number;
-  min: number;
-  max: number;
-}
+const LIMIT = 2 ** 23;
+/** Of more digits after the decimal sign nothing is to be made in 4 bytes; also where nobody knows how many there are. */
+export const MOST_DECIMALS = 15;
+const POWERS = Float64Array.from({ length: MOST_DECIMALS + 1 }, (_, d) => 10 ** d);
 
 /** A finished column. `decimals` is what restoreDecimal needs; -1 for 8-byte values, which need nothing. */
 export interface StoredColumn {
   readonly values: Float32Array | Float64Array;
   readonly decimals: number;
   readonly range: ColumnRange;
+  /** Extremes of the values as they stand here. */
+  readonly blocks: BlockExtremes;
 }
 
 export class ColumnStore {
@@ -28,41 +27,47 @@ export class ColumnStore {
   private wide: Float64Array | null;
   private length = 0;
   private decimals = 0;
+  private blocks: BlockExtremes;
   private readonly range: ColumnRange = { finite: 0, min: Number.POSITIVE_INFINITY, max: Number.NEGATIVE_INFINITY };
 
   /** `expected` values are made room for; more may come. `exact` keeps 8 bytes whatever the values are: times. */
   constructor(exact: boolean, expected = 0) {
     this.narrow = new Float32Array(exact ? 0 : expected);
     this.wide = exact ? new Float64Array(expected) : null;
+    this.blocks = blocksFor(expected);
   }
 
   /**
    * Takes `rows` values that lie `stride` apart in `stage`, from index `first` on. `decimals` is the most digits after
-   * the decimal sign that any number of this stage was written with.
+   * the decimal sign that any number of the column was written with so far.
    */
   take(stage: Float64Array, first: number, stride: number, rows: number, decimals: number): void {
+    const on: OnStage = { stage, first, stride, rows };
+    const length = this.length + rows;
+    const { range } = this;
+    this.makeRoom(length);
     if (this.wide === null) {
-      if (this.length + rows > this.narrow.length) this.narrow = grown(this.narrow, this.length + rows);
-      copyNarrow(stage, first, stride, rows, this.narrow, this.length, this.range);
-      if (this.stillFits(stage, first, stride, rows, decimals)) {
-        this.length += rows;
-        return;
-      }
-      this.widen(rows);
-    } else rangeOf(stage, first, stride, rows, this.range);
-    const wide = this.wide ?? new Float64Array(0);
-    if (this.length + rows > wide.length) this.wide = grownWide(wide, this.length + rows);
-    copyWide(stage, first, stride, rows, this.wide ?? wide, this.length);
-    this.length += rows;
+      range.finite += copyNarrow(on, this.narrow, this.length, this.blocks, range);
+      if (!this.stillFits(on, decimals)) copyWide(on, this.widen(length), this.length, this.blocks, range);
+    } else range.finite += copyWide(on, this.wide, this.length, this.blocks, range);
+    this.length = length;
+  }
+
+  private makeRoom(length: number): void {
+    if (this.wide === null) {
+      if (length > this.narrow.length) this.narrow = grown(this.narrow, length);
+    } else if (length > this.wide.length) this.wide = grownWide(this.wide, length);
+    const room = Math.max(this.narrow.length, this.wide?.length ?? 0);
+    if (room > this.blocks.low.length * BLOCK) this.blocks = blocksFor(room, this.blocks);
   }
 
   /** Bytes that are taken, room for more counted in. */
   get bytes(): number {
-    return this.narrow.byteLength + (this.wide?.byteLength ?? 0);
+    return this.narrow.byteLength + (this.wide?.byteLength ?? 0) + 2 * this.blocks.low.byteLength;
   }
 
   /** Whether 4 bytes still do for the whole column, this stage included; finds the column's own decimals if need be. */
-  private stillFits(stage: Float64Array, first: number, stride: number, rows: number, decimals: number): boolean {
+  private stillFits(on: OnStage, decimals: number): boolean {
     const { min, max, finite } = this.range;
     if (finite === 0) return true;
     const largest = Math.max(Math.abs(min), Math.abs(max));
@@ -70,11 +75,11 @@ export class ColumnStore {
       this.decimals = Math.max(this.decimals, decimals);
       return true;
     }
-    // Another column may have written the longer decimals.
+    // Zeros at the end may have made them longer than they are.
     for (let d = this.decimals; d <= Math.min(decimals, MOST_DECIMALS); d++) {
       const power = POWERS[d] ?? Number.POSITIVE_INFINITY;
       if (largest * power >= LIMIT) return false;
-      if (allHaveDecimals(stage, first, stride, rows, power)) {
+      if (allHaveDecimals(on, power)) {
         this.decimals = d;
         return true;
       }
@@ -82,11 +87,12 @@ export class ColumnStore {
     return false;
   }
 
-  private widen(rows: number): void {
-    const wide = new Float64Array(Math.max(this.narrow.length, this.length + rows));
+  private widen(length: number): Float64Array {
+    const wide = new Float64Array(Math.max(this.narrow.length, length));
     for (let i = 0; i < this.length; i++) wide[i] = restoreDecimal(this.narrow[i] ?? Number.NaN, this.decimals);
     this.wide = wide;
     this.narrow = new Float32Array(0);
+    return wide;
   }
 
   /** The column; the store is empty afterwards. */
@@ -95,7 +101,7 @@ export class ColumnStore {
     const decimals = this.wide === null ? this.decimals : -1;
     this.narrow = new Float32Array(0);
     this.wide = null;
-    return { values, decimals, range: this.range };
+    return { values, decimals, range: this.range, blocks: this.blocks };
   }
 }
 
@@ -110,64 +116,7 @@ function fitted(values: Float32Array | Float64Array, length: number): Float32Arr
   return length * 1.1 + 1024 >= values.length ? values.subarray(0, length) : values.slice(0, length);
 }
 
-// The loops below are functions of their own, each for one kind of array, so that the compiler need not tell them apart.
-
-function copyNarrow(
-  stage: Float64Array,
-  first: number,
-  stride: number,
-  rows: number,
-  target: Float32Array,
-  at: number,
-  range: ColumnRange,
-): void {
-  let { min, max } = range;
-  let sum = 0;
-  const end = at + rows;
-  for (let k = at, i = first; k < end; k++, i += stride) {
-    const value = stage[i] ?? Number.NaN;
-    target[k] = value;
-    sum += value;
-    if (value < min) min = value;
-    if (value > max) max = value;
-  }
-  range.min = min;
-  range.max = max;
-  range.finite += Number.isNaN(sum) ? countFinite(stage, first, stride, rows) : rows;
-}
-
-/** A missing value makes the sum of a stage missing, so they are counted only where there are some. */
-function countFinite(stage: Float64Array, first: number, stride: number, rows: number): number {
-  let finite = 0;
-  for (let k = 0, i = first; k < rows; k++, i += stride) if (!Number.isNaN(stage[i] ?? Number.NaN)) finite++;
-  return finite;
-}
-
-function rangeOf(stage: Float64Array, first: number, stride: number, rows: number, range: ColumnRange): void {
-  let { min, max } = range;
-  for (let k = 0, i = first; k < rows; k++, i += stride) {
-    const value = stage[i] ?? Number.NaN;
-    if (value < min) min = value;
-    if (value > max) max = value;
-  }
-  range.min = min;
-  range.max = max;
-  range.finite += countFinite(stage, first, stride, rows);
-}
-
-function copyWide(
-  stage: Float64Array,
-  first: number,
-  stride: number,
-  rows: number,
-  target: Float64Array,
-  at: number,
-): void {
-  const end = at + rows;
-  for (let k = at, i = first; k < end; k++, i += stride) target[k] = stage[i] ?? Number.NaN;
-}
-
-function allHaveDecimals(stage: Float64Array, first: number, stride: number, rows: number, power: number): boolean {
+function allHaveDecimals({ stage, first, stride, rows }: OnStage, power: number): boolean {
   for (let k = 0, i = first; k < rows; k++, i += stride) {
     const value = stage[i] ?? Number.NaN;
     if (!Number.isNaN(value) && Math.round(value * power) / power !== value) return false;

@@ -11,6 +11,7 @@ export function mixedRows(
   to: number,
   plan: ScanPlan,
   stage: Stage,
+  most: number,
   cells: OddCells,
 ): number {
   const LF = 10;
@@ -25,11 +26,12 @@ export function mixedRows(
   const SKIP = 1;
   const powers = POWERS_OF_TEN;
   const { delimiter, decimal, kinds, need } = plan;
-  const { values, capacity } = stage;
+  const { values, capacity, decimals } = stage;
+  const full = Math.min(capacity, stage.filled + most);
   const width = kinds.length;
-  let { filled, decimals } = stage;
+  let { filled } = stage;
   let rowStart = from;
-  rows: while (rowStart < to && filled < capacity) {
+  rows: while (rowStart < to && filled < full) {
     let pos = rowStart;
     const base = filled * width;
     let column = 0;
@@ -59,7 +61,7 @@ export function mixedRows(
             c = bytes[++pos] ?? LF;
           }
           scale = pos - fraction;
-          if (scale > decimals) decimals = scale;
+          if (scale > (decimals[column] ?? 0)) decimals[column] = scale;
         }
         const length = pos - first;
         if (length > SHORT_DIGITS) value = plainNumber(bytes, first, pos, decimal);
@@ -84,6 +86,5 @@ export function mixedRows(
   }
   stage.line += filled - stage.filled;
   stage.filled = filled;
-  stage.decimals = decimals;
   return rowStart;
 }

@@ -84,7 +84,8 @@ export async function readLong(
     readers,
     heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.bytes ?? 0), 0),
     needed: [timeColumn ?? columns.name.index, columns.name.index],
-    take(stage, count, decimals) {
+    take(stage, count, columnDecimals) {
+      const decimals = columnDecimals[columns.value.index] ?? 0;
       for (let at = 0; at < count * width; at += width) {
         const code = stage[at + columns.name.index] ?? 0;
         const channel = rows[code] ?? new ChannelRows(names.list[code] ?? '', perSecond);
@@ -116,7 +117,7 @@ function assemble(rows: readonly ChannelRows[], units: readonly string[], time: 
   const zeroS = Number.isFinite(firstS) ? firstS : 0;
   const bases: TimeBase[] = [];
   const channels: RawChannel[] = rows.map((channel, index) => {
-    const { values, decimals, range } = channel.values.finish();
+    const { values, decimals, range, blocks } = channel.values.finish();
     const order = placed[index]?.order ?? null;
     const base = placed[index]?.base(zeroS) ?? { kind: 'listed', timesS: new Float64Array(0) };
     const parted = splitNameAndUnit(channel.name);
@@ -129,6 +130,7 @@ function assemble(rows: readonly ChannelRows[], units: readonly string[], time: 
       values: order === null ? values : reordered(values, order),
       decimals,
       range,
+      ...(order === null ? { blocks } : {}),
     };
   });
   return { channels, warnings, firstS: Number.isFinite(firstS) ? firstS : Number.NaN };

@@ -54,7 +54,7 @@ export async function readPaired(
     heldBytes: () => stores.reduce((sum, store) => sum + (store?.bytes ?? 0), 0),
     take(stage, rows, decimals) {
       stores.forEach((store, column) => {
-        store?.take(stage, column, kinds.length, rows, decimals);
+        store?.take(stage, column, kinds.length, rows, decimals[column] ?? 0);
       });
     },
   });

@@ -65,7 +65,8 @@ export async function readWide(
         if (milliColumn !== null) addColumn(stage, timeColumn, milliColumn, width, rows, 1000);
         times.take(stage, timeColumn, width, rows);
       }
-      for (let column = 0; column < width; column++) stores[column]?.take(stage, column, width, rows, decimals);
+      for (let column = 0; column < width; column++)
+        stores[column]?.take(stage, column, width, rows, decimals[column] ?? 0);
     },
   });
   if (!scanned.ok) return scanned;
@@ -76,7 +77,7 @@ export async function readWide(
   for (const column of head.columns) {
     const store = stores[column.index];
     if (store == null) continue;
-    const { values, decimals, range } = store.finish();
+    const { values, decimals, range, blocks } = store.finish();
     const ordered = placed.order === null ? values : reordered(values, placed.order);
     const dense = sparse(ordered, base, range.finite);
     channels.push({
@@ -86,6 +87,7 @@ export async function readWide(
       unit: column.unit,
       decimals,
       range,
+      ...(dense.values === values ? { blocks } : {}),
       ...dense,
     });
   }

@@ -33,8 +33,8 @@ export interface OddCells {
   ): boolean;
   /** Reads a whole row with quotes that a simple cell does not have. Writes its values to `stage` from `at` on. */
   difficult(stage: Float64Array, at: number, bytes: Uint8Array, start: number, to: number, line: number): DifficultRow;
-  /** The stage is full, or the file has ended. `decimals` as ColumnStore.take wants it. */
-  flush(stage: Float64Array, rows: number, decimals: number): void;
+  /** The stage is full, or the file has ended. `decimals` of each column as ColumnStore.take wants it. */
+  flush(stage: Float64Array, rows: number, decimals: Int32Array): void;
 }
 
 /** A row that was read by other means. */
@@ -66,8 +66,8 @@ export interface Stage {
   readonly capacity: number;
   /** Rows on the stage. */
   filled: number;
-  /** Most digits after the decimal sign seen. */
-  decimals: number;
+  /** Most digits after the decimal sign seen in each column. */
+  readonly decimals: Int32Array;
   /** Line of the row that is read next, from 1. */
   line: number;
 }

@@ -1,26 +1,21 @@
 // From bytes to numbers, row by row, without a string or an object on the way for as long as rows are plain. There are
-// three ways through a row, each of which gives the same bits: plainRows for short plain numbers, mixedRows for long ones
-// and for columns of words, and the way here for everything else, cell by cell.
+// four ways through a row, each of which gives the same bits: plainRows for short plain numbers, mixedRows for long ones
+// and for columns of words, alikeRows for those that are written as the row before, digit under digit, and the way here
+// for everything else, cell by cell.
 
 import { LineMap } from './lineMap.ts';
-import { mixedRows } from './mixedRows.ts';
 import { decimalsOfPlain, plainNumber } from './plainNumber.ts';
-import { plainRows } from './plainRows.ts';
-import { BLANK, CR, LF, NUMBER, type OddCells, QUOTE, type ScanPlan, SKIP, type Stage, TAB, TEXT } from './scanPlan.ts';
+import { QuickRows } from './quickRows.ts';
+import { BLANK, CR, LF, type OddCells, QUOTE, type ScanPlan, SKIP, type Stage, TAB, TEXT } from './scanPlan.ts';
 
 /** Values on the stage: few enough to stay in the nearest cache of a core. */
 const STAGE_VALUES = 16_384;
-/** So many rows may be too odd for plainRows before it is given up for mixedRows, and one in so many later on. */
-const ODD_ROWS = 64;
-const ROWS_AN_ODD_ONE = 32;
 
 export class RowScanner {
   private readonly plan: ScanPlan;
   private readonly cells: OddCells;
   private readonly stage: Stage;
-  /** Which loop is tried first; 'none' where blanks divide cells. */
-  private loop: 'plain' | 'mixed' | 'none';
-  private oddRows = 0;
+  private readonly quick: QuickRows;
   /** What cell read. */
   private value = Number.NaN;
   /** Whether the row has a cell that is no number where one was due. */
@@ -36,13 +31,19 @@ export class RowScanner {
     this.lines = new LineMap(plan.firstLine);
     const width = plan.kinds.length;
     const capacity = Math.max(64, Math.floor(STAGE_VALUES / width));
-    this.stage = { values: new Float64Array(capacity * width), capacity, filled: 0, decimals: 0, line: plan.firstLine };
-    this.loop = plan.blanks ? 'none' : plan.kinds.every((kind) => kind === NUMBER) ? 'plain' : 'mixed';
+    this.stage = {
+      values: new Float64Array(capacity * width),
+      capacity,
+      filled: 0,
+      decimals: new Int32Array(width),
+      line: plan.firstLine,
+    };
+    this.quick = new QuickRows(plan, this.stage, cells);
   }
 
-  /** Tells that an odd number had this many digits after its decimal sign. */
-  sawDecimals(decimals: number): void {
-    if (decimals > this.stage.decimals) this.stage.decimals = decimals;
+  /** Tells that an odd number of a column had this many digits after its decimal sign. */
+  sawDecimals(column: number, decimals: number): void {
+    if (decimals > (this.stage.decimals[column] ?? 0)) this.stage.decimals[column] = decimals;
   }
 
   /**
@@ -50,17 +51,17 @@ export class RowScanner {
    * that could not be read because a quoted cell is still open, or `to`.
    */
   scan(bytes: Uint8Array, from: number, to: number): number {
-    const { plan, stage, cells } = this;
+    const { stage } = this;
     let pos = from;
     while (pos < to) {
-      if (this.loop === 'plain') pos = plainRows(bytes, pos, to, plan, stage);
-      else if (this.loop === 'mixed') pos = mixedRows(bytes, pos, to, plan, stage, cells);
+      let next = this.quick.read(bytes, pos, to);
       if (stage.filled === stage.capacity) this.flush();
-      else if (pos < to) {
-        const next = this.oddRow(bytes, pos, to);
+      else if (next === pos) {
+        this.quick.tellOdd(this.rows);
+        next = this.anyRow(bytes, pos, to);
         if (next < 0) return pos;
-        pos = next;
       }
+      pos = next;
     }
     return to;
   }
@@ -75,13 +76,6 @@ export class RowScanner {
     this.cells.flush(values, filled, decimals);
     this.rows += filled;
     this.stage.filled = 0;
-  }
-
-  private oddRow(bytes: Uint8Array, pos: number, to: number): number {
-    this.oddRows++;
-    if (this.loop === 'plain' && this.oddRows > ODD_ROWS && this.oddRows * ROWS_AN_ODD_ONE > this.rows)
-      this.loop = 'mixed';
-    return this.anyRow(bytes, pos, to);
   }
 
   /** Reads one row of any kind. Returns where the next one begins, or -1 where this one does not end before `to`. */
@@ -129,7 +123,7 @@ export class RowScanner {
       while (bytes[last - 1] === BLANK) last--;
       this.value = plainNumber(bytes, start, last, decimal);
       if (Number.isNaN(this.value)) this.value = this.cells.odd(column, bytes, start, end, this.stage.line);
-      else this.sawDecimals(decimalsOfPlain(bytes, start, last, decimal));
+      else this.sawDecimals(column, decimalsOfPlain(bytes, start, last, decimal));
     }
     if (Number.isNaN(this.value)) this.strange = true;
     return end;

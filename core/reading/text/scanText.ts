@@ -17,8 +17,8 @@ export interface ScanSetup {
   readonly needed: readonly number[];
   /** Bytes that the values read so far take. */
   heldBytes(): number;
-  /** `rows` rows of kinds.length values each; `decimals` as ColumnStore.take wants it. */
-  take(stage: Float64Array, rows: number, decimals: number): void;
+  /** `rows` rows of kinds.length values each; `decimals` of each column as ColumnStore.take wants it. */
+  take(stage: Float64Array, rows: number, decimals: Int32Array): void;
 }
 
 export interface ScanResult {
@@ -42,7 +42,7 @@ export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSe
       encoding: head.encoding,
       headings: head.columns.map(({ heading }) => heading),
       cellUnits: head.columns.map(({ sample }) => sample.cellUnit),
-      sawDecimals: (decimals) => scanner.sawDecimals(decimals),
+      sawDecimals: (column, decimals) => scanner.sawDecimals(column, decimals),
       flush: setup.take,
     },
     tally,

@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
 import { convert } from '../../units/convert.ts';
 import { splitValueUnit } from './cellKind.ts';
+import { MOST_DECIMALS } from './columnStore.ts';
 import { decodeText } from './decodeText.ts';
 import type { Dialect } from './dialect.ts';
 import type { Encoding } from './encoding.ts';
@@ -25,8 +26,8 @@ export interface CellPlan {
   readonly cellUnits: readonly (string | null)[];
   /** Columns of which at least one must hold a value for the row to be kept. */
   readonly needed: readonly number[];
-  sawDecimals(decimals: number): void;
-  flush(stage: Float64Array, rows: number, decimals: number): void;
+  sawDecimals(column: number, decimals: number): void;
+  flush(stage: Float64Array, rows: number, decimals: Int32Array): void;
 }
 
 /** Everything that the row loop does not know: words, quotes, long numbers, times, rows that are no rows. */
@@ -99,7 +100,7 @@ export class TextCells implements OddCells {
     return { next, kept: this.keeps(stage, at, row.length, bytes, start, end, line), lines };
   }
 
-  flush(stage: Float64Array, rows: number, decimals: number): void {
+  flush(stage: Float64Array, rows: number, decimals: Int32Array): void {
     this.plan.flush(stage, rows, decimals);
   }
 
@@ -108,14 +109,16 @@ export class TextCells implements OddCells {
     const text = cell.trim();
     const value = parseNumber(text, decimal);
     if (!Number.isNaN(value)) {
-      this.plan.sawDecimals(decimalsOf(text));
+      this.plan.sawDecimals(column, decimalsOf(text));
       return value;
     }
     if (text === '') return value;
     const withUnit = splitValueUnit(text, decimal);
     if (withUnit !== null) {
-      this.plan.sawDecimals(decimalsOf(text.replace(/[^\d.,eE+-].*$/, '')));
-      return inColumnUnit(withUnit, this.plan.cellUnits[column] ?? null);
+      const unit = this.plan.cellUnits[column] ?? withUnit.unit;
+      const own = decimalsOf(text.replace(/[^\d.,eE+-].*$/, ''));
+      this.plan.sawDecimals(column, unit === withUnit.unit ? own : MOST_DECIMALS);
+      return inColumnUnit(withUnit, unit);
     }
     this.noValue(column, line, text, isMissingWord(text));
     return value;
@@ -161,8 +164,8 @@ export class TextCells implements OddCells {
 }
 
 /** Instruments change from mV to V as they go; the column keeps the unit it began with. */
-function inColumnUnit({ value, unit }: { value: number; unit: string }, columnUnit: string | null): number {
-  if (columnUnit === null || columnUnit === unit) return value;
+function inColumnUnit({ value, unit }: { value: number; unit: string }, columnUnit: string): number {
+  if (columnUnit === unit) return value;
   return convert(value, unit, columnUnit) ?? Number.NaN;
 }
 

@@ -10,11 +10,23 @@ export class WordCache {
   private readonly words: (Uint8Array | null)[] = new Array<Uint8Array | null>(SLOTS).fill(null);
   private readonly values = new Float64Array(SLOTS);
   private count = 0;
+  /** For each slot the one that was asked for next the last time: instruments name their channels in turn. */
+  private readonly following = new Int32Array(SLOTS);
+  private last = 0;
 
   /** Number of the word from `start` up to `end`, or NaN where it is not known. */
   find(bytes: Uint8Array, start: number, end: number): number {
+    const guess = this.following[this.last] ?? 0;
+    const word = this.words[guess] ?? null;
+    if (word !== null && isWord(word, bytes, start, end)) {
+      this.last = guess;
+      return this.values[guess] ?? Number.NaN;
+    }
     const slot = this.slotOf(bytes, start, end);
-    return slot >= 0 && this.words[slot] !== null ? (this.values[slot] ?? Number.NaN) : Number.NaN;
+    if (slot < 0 || this.words[slot] === null) return Number.NaN;
+    this.following[this.last] = slot;
+    this.last = slot;
+    return this.values[slot] ?? Number.NaN;
   }
 
   keep(bytes: Uint8Array, start: number, end: number, value: number): void {

@@ -1,0 +1,89 @@
+// One column out of a stage of rows into its own array, with what has to be known of every value and would cost another
+// walk through memory later: range, missing values, extremes of blocks. One function for each kind of array, so that the
+// compiler need not tell them apart.
+
+import { BLOCK, type BlockExtremes } from '../../capture/blockExtremes.ts';
+
+/** Where the values of a column lie on a stage: from `first` on, `stride` apart, `rows` of them. */
+export interface OnStage {
+  readonly stage: Float64Array;
+  readonly first: number;
+  readonly stride: number;
+  readonly rows: number;
+}
+
+/** Count and range of the finite values of a column. */
+export interface ColumnRange {
+  finite: number;
+  min: number;
+  max: number;
+}
+
+/** Copies to `target` from `at` on, rounded to 4 bytes. Widens blocks and min and max of `range`; returns the finite values. */
+export function copyNarrow(
+  { stage, first, stride, rows }: OnStage,
+  target: Float32Array,
+  at: number,
+  { low, high }: BlockExtremes,
+  range: ColumnRange,
+): number {
+  let { min, max } = range;
+  let finite = 0;
+  // | 0 tells the compiler that these are whole numbers and stay so.
+  const step = stride | 0;
+  const end = (at + rows) | 0;
+  let i = first | 0;
+  for (let k = at | 0; k < end; ) {
+    const from = k;
+    const block = Math.floor(k / BLOCK);
+    const blockEnd = Math.min(end, (block + 1) * BLOCK) | 0;
+    let least = Number.POSITIVE_INFINITY;
+    let most = Number.NEGATIVE_INFINITY;
+    let sum = 0;
+    for (; k < blockEnd; k = (k + 1) | 0, i = (i + step) | 0) {
+      const value = stage[i] ?? Number.NaN;
+      target[k] = value;
+      sum += value;
+      if (value < least) least = value;
+      if (value > most) most = value;
+    }
+    // A missing value makes the sum missing, so they are counted only where there are some.
+    finite += Number.isNaN(sum) ? countFinite(target, from, blockEnd) : blockEnd - from;
+    if (least < min) min = least;
+    if (most > max) max = most;
+    if (least < (low[block] ?? 0)) low[block] = least;
+    if (most > (high[block] ?? 0)) high[block] = most;
+  }
+  range.min = min;
+  range.max = max;
+  return finite;
+}
+
+/** As copyNarrow, without rounding. */
+export function copyWide(
+  { stage, first, stride, rows }: OnStage,
+  target: Float64Array,
+  at: number,
+  { low, high }: BlockExtremes,
+  range: ColumnRange,
+): number {
+  let finite = 0;
+  for (let k = at, i = first, end = at + rows; k < end; k++, i += stride) {
+    const value = stage[i] ?? Number.NaN;
+    target[k] = value;
+    if (Number.isNaN(value)) continue;
+    finite++;
+    const block = Math.floor(k / BLOCK);
+    if (value < range.min) range.min = value;
+    if (value > range.max) range.max = value;
+    if (value < (low[block] ?? 0)) low[block] = value;
+    if (value > (high[block] ?? 0)) high[block] = value;
+  }
+  return finite;
+}
+
+function countFinite(values: Float32Array, from: number, end: number): number {
+  let finite = 0;
+  for (let k = from; k < end; k++) if (!Number.isNaN(values[k] ?? Number.NaN)) finite++;
+  return finite;
+}
