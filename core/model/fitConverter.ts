@@ -59,7 +59,7 @@ function tooSlow({ capture, window }: FitData, front: Channel): boolean {
 function trackedFit(data: FitData, window: WindowInput): ConverterFit {
   const { volts } = window.compared;
   const mean = volts.reduce((sum, value) => sum + value, 0) / volts.length;
-  const table = logLikelihoods(missTable(window), spreadOf(window), window);
+  const table = logLikelihoods(missTable(window), window);
   const profile = profileOf(table);
   const facts = capacityFacts(data.capture, window, profile);
   const { lagS, delayS } = bestLag(table, facts.gridIndex);
@@ -78,23 +78,6 @@ function trackedFit(data: FitData, window: WindowInput): ConverterFit {
     kind: window.kind,
     ghosts: ghosts.traces,
   };
-}
-
-/** Deviation of the rear trace about what it is compared with: its surroundings, or its mean. */
-function spreadOf({ compared: { volts, around } }: WindowInput): number {
-  let squares = 0;
-  const whole = volts.reduce((sum, value) => sum + value, 0) / volts.length;
-  volts.forEach((value, i) => {
-    const mean = around ? meanBetween(volts, around.from[i] ?? 0, around.to[i] ?? 0) : whole;
-    squares += (value - mean) ** 2;
-  });
-  return Math.sqrt(squares / volts.length);
-}
-
-function meanBetween(values: Float64Array, from: number, to: number): number {
-  let sum = 0;
-  for (let i = from; i < to; i++) sum += values[i] ?? 0;
-  return sum / Math.max(1, to - from);
 }
 
 function explained(volts: Float64Array, shown: Float64Array, mean: number, offsetV: number): number {

@@ -9,27 +9,43 @@ const MOST_MISS_V = 0.3;
 /** Gas is never delayed by more than this much of the mean delay, however little air flows. */
 const MOST_STRETCH = 2.5;
 
+/** How a model lies to the record of a window, for every choice of the grids. */
+export interface Misses {
+  /** What is left between them for every capacity, lag and delay: mean square, V². */
+  readonly left: Float64Array;
+  /** How large the model's own waves are for every capacity and lag, whenever they come: mean square, V². */
+  readonly waves: Float64Array;
+  /** The same of the record. */
+  readonly recorded: number;
+}
+
 /**
- * What is left between model and record for every capacity, lag and delay of the grids: mean square, V². The windows of
- * one capture share their rear sensor, so that what follows from their tables can be added.
+ * Sets the model beside the record for every capacity, lag and delay of the grids. The windows of one capture share
+ * their rear sensor, so that what follows from their tables can be added.
  */
-export function missTable(window: WindowInput): Float64Array {
-  const table = new Float64Array(TABLE_LENGTH);
+export function missTable(window: WindowInput): Misses {
+  const { steps, volts, around } = window.compared;
+  const left = new Float64Array(TABLE_LENGTH);
+  const waves = new Float64Array(CAPACITY_GRID_G.length * LAG_GRID_S.length);
   const sources = DELAY_GRID_S.map((delayS) => sourceSteps(window, delayS));
-  const misses = new Float64Array(window.compared.steps.length);
+  const misses = new Float64Array(steps.length);
   const sums = new Float64Array(misses.length + 1);
+  const calm = new Float64Array(steps.length);
   let at = 0;
   for (const capacityG of CAPACITY_GRID_G) {
     const gasV = gasVoltage(capacityG, window.input, window.curve);
     for (const lagS of LAG_GRID_S) {
       const shown = laggedVoltage(gasV, lagS, window.input.stepS);
+      missesOf(shown, steps, calm, misses, sums);
+      waves[at / DELAY_GRID_S.length] = meanSquare(misses, sums, around);
       for (const source of sources) {
-        missesOf(shown, source, window.compared.volts, misses, sums);
-        table[at++] = meanSquare(misses, sums, window.compared.around);
+        missesOf(shown, source, volts, misses, sums);
+        left[at++] = meanSquare(misses, sums, around);
       }
     }
   }
-  return table;
+  missesOf(calm, new Int32Array(steps.length), volts, misses, sums);
+  return { left, waves, recorded: meanSquare(misses, sums, around) };
 }
 
 /** For each compared moment the step whose gas reaches the sensor then. */

@@ -1,6 +1,7 @@
 import type { Grams, Seconds } from '../units/quantities.ts';
 import { CAPACITY_GRID_G, CAPACITY_STEP, DELAY_GRID_S, LAG_GRID_S, TABLE_LENGTH, tableIndex } from './capacityGrid.ts';
 import type { CapacityProfile } from './fit.ts';
+import type { Misses } from './missTable.ts';
 
 /**
  * Independent pieces that a steady window and a fuel cut count for. Misses of the model are alike from one swing to the
@@ -17,6 +18,8 @@ const SWINGS_A_PIECE = 3;
 const LEAST_MISS_V = 0.012;
 /** Miss of this model, share of the rear trace's own swing. */
 const MODEL_MISS = 0.2;
+/** Uncertainty of the mean square of the model's waves, in its logarithm: a factor of 1.6 in their height. */
+const WAVE_SPREAD = 1;
 
 /** Usual lag and delay of a healthy rear sensor, and how far off others lie (logarithm for the lag). */
 const USUAL_LAG_S: Seconds = 0.22;
@@ -32,13 +35,18 @@ export interface MissWeight {
 }
 
 /**
- * Logarithm of the likelihood for each entry of a table of mean square misses: -n/2 ln(miss² + least²), n pieces.
- * @param spreadV deviation of the rear trace in what was compared
+ * Logarithm of the likelihood for each entry of a table of misses: -n/2 ln(miss² + least²), n pieces. In steady windows the
+ * size of the waves counts beside their course: an instrument that holds its values for half a swing spoils when they
+ * come, and not how large they are.
  */
-export function logLikelihoods(misses: Float64Array, spreadV: number, weight: MissWeight): Float64Array {
+export function logLikelihoods({ left, waves, recorded }: Misses, weight: MissWeight): Float64Array {
   const pieces = piecesOf(weight);
-  const floor = LEAST_MISS_V ** 2 + (MODEL_MISS * spreadV) ** 2;
-  return misses.map((square) => (-pieces / 2) * Math.log(square + floor));
+  const floor = LEAST_MISS_V ** 2 + MODEL_MISS ** 2 * recorded;
+  const table = left.map((square) => (-pieces / 2) * Math.log(square + floor));
+  if (weight.kind === 'airPull') return table;
+  const seen = Math.log(recorded + LEAST_MISS_V ** 2);
+  const sizes = waves.map((square) => -0.5 * ((seen - Math.log(square + LEAST_MISS_V ** 2)) / WAVE_SPREAD) ** 2);
+  return table.map((value, i) => value + (sizes[Math.floor(i / DELAY_GRID_S.length)] ?? 0));
 }
 
 function piecesOf({ kind, cycles, airRecorded }: MissWeight): number {

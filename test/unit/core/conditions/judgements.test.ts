@@ -194,16 +194,16 @@ describe('an engine at no more than 1500 1/min until it is held, over a converte
       rpm: engine('rpm', (t) => (t < 5 ? 780 : 1600)),
       coolant: engine('coolant', (t) => Math.min(91, coolantC + 0.05 * t)),
     });
-  const after = (startS: number) => ({ ...HOLD, startS, endS: startS + 20 });
+  const from = (startS: number) => ({ ...HOLD, startS, endS: startS + 20 });
 
   test('running for over a minute leaves it open whether the converter is hot', () => {
-    expect(met('converterHeated', drive(80), after(80))).toBeNull();
+    expect(met('converterHeated', drive(80), from(80))).toBeNull();
   });
   test('running for less does not', () => {
-    expect(met('converterHeated', drive(80), after(40))).toBe(false);
+    expect(met('converterHeated', drive(80), from(40))).toBe(false);
   });
   test('nor does it after a cold start', () => {
-    expect(met('converterHeated', drive(60), after(80))).toBe(false);
+    expect(met('converterHeated', drive(60), from(80))).toBe(false);
   });
 });
 

@@ -25,6 +25,21 @@ describe('sample drives', () => {
     expect(verdict.sentence).toMatch(/^Converter of bank 1: does not store oxygen \(\d\d %\)\.$/);
   });
 
+  test('van-before: each hold by itself says so too, by the swing behind and by the fitted model', async () => {
+    const { windows } = await scoreDrive('van-before.csv');
+    const holds = windows.filter(({ kind }) => kind === 'hold');
+    expect(holds.length).toBeGreaterThan(1);
+    for (const { finding, reasons } of holds) {
+      expect(finding).toBe('notStoring');
+      expect(reasons.map(({ id, for: speaksFor }) => [id, speaksFor])).toEqual(
+        expect.arrayContaining([
+          ['fastSwing', 'notStoring'],
+          ['model', 'notStoring'],
+        ]),
+      );
+    }
+  });
+
   test.each(['van-after.csv', 'van-twin.csv'])('%s: stores', async (file) => {
     const { verdict } = await scoreDrive(file);
     expect(verdict.finding).toBe('storing');

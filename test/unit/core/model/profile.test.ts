@@ -71,20 +71,42 @@ describe('a profile of capacities', () => {
 });
 
 describe('likelihoods from misses', () => {
+  const misses = (left: number[], waves: number[]) => ({
+    left: Float64Array.from(left),
+    waves: Float64Array.from(waves),
+    recorded: 0.01,
+  });
+
   it('count a window for as many pieces as its swings allow', () => {
-    const misses = Float64Array.of(0.01, 0.04);
     const difference = (cycles: number) => {
-      const [near = 0, far = 0] = logLikelihoods(misses, 0.1, { kind: 'steady', cycles, airRecorded: true });
-      return near - far;
+      const table = logLikelihoods(misses([0.01, 0.04], [0.01]), { kind: 'steady', cycles, airRecorded: true });
+      return (table[0] ?? 0) - (table[1] ?? 0);
     };
     expect(difference(3)).toBeGreaterThan(0);
     expect(difference(60) / difference(3)).toBeCloseTo(6, 6);
     expect(difference(600)).toBeCloseTo(difference(60), 9);
   });
 
+  it('count the size of the waves in steady windows, whenever they come, alike for every delay', () => {
+    const delays = DELAY_GRID_S.length;
+    const even = misses(
+      Array.from({ length: 3 * delays }, () => 0.01),
+      [0.01, 0.0001, 1],
+    );
+    const steady = logLikelihoods(even, { kind: 'steady', cycles: 30, airRecorded: true });
+    const at = (lag: number) => steady[lag * delays] ?? 0;
+    expect(at(0)).toBeGreaterThan(at(1) + 5);
+    expect(at(0)).toBeGreaterThan(at(2) + 5);
+    expect(steady[delays - 1]).toBe(at(0));
+    const cut = logLikelihoods(even, { kind: 'airPull', cycles: 0, airRecorded: true });
+    expect(new Set(cut).size).toBe(1);
+  });
+
   it('do not fall apart over a perfect fit', () => {
-    expect(
-      Number.isFinite(logLikelihoods(Float64Array.of(0), 0, { kind: 'airPull', cycles: 0, airRecorded: true })[0]),
-    ).toBe(true);
+    const [likelihood] = logLikelihoods(
+      { ...misses([0], [0]), recorded: 0 },
+      { kind: 'airPull', cycles: 0, airRecorded: true },
+    );
+    expect(Number.isFinite(likelihood)).toBe(true);
   });
 });
