@@ -37,13 +37,17 @@ export function describeLines({ capture, sha256 }: ReadInput): string[] {
 /** The whole short report: what was read, the verdict with what stands in its way, the windows, what to test next. */
 export function peopleLines(read: ReadInput, score: CaptureScore): string[] {
   const banks = score.banks.length > 1 ? score.banks : [score.verdict];
+  const never = neverRecorded(score.windows);
   return [
     ...describeLines(read),
     '',
     ...banks.flatMap(verdictLines),
     ...score.thermal.map(({ reading }) => `  Temperatures: ${reading}`),
     '',
-    ...(score.windows.length === 0 ? ['  No window was scored.'] : score.windows.flatMap(windowLines)),
+    ...(score.windows.length === 0
+      ? ['  No window was scored.']
+      : score.windows.flatMap((window) => windowLines(window, never))),
+    ...(never.length === 0 ? [] : ['', `  Not recorded in any window: ${never.map(conditionWords).join('; ')}.`]),
     ...nextLines(score.verdict),
   ].map(showControlsOnOneLine);
 }
@@ -71,7 +75,14 @@ function signed(weight: number): string {
   return showNumber(Math.abs(weight), 1, '.').padStart(4);
 }
 
-function windowLines(score: WindowScore): string[] {
+/** Ids of the conditions that no window had the channels or codes for: said once, not under each window. */
+function neverRecorded(windows: readonly WindowScore[]): string[] {
+  const asked = windows.flatMap(({ conditions }) => conditions);
+  const known = new Set(asked.filter(({ met }) => met !== null).map(({ id }) => id));
+  return [...new Set(asked.map(({ id }) => id))].filter((id) => !known.has(id));
+}
+
+function windowLines(score: WindowScore, never: readonly string[]): string[] {
   const sure =
     score.probabilityNotStoring === null
       ? ''
@@ -80,7 +91,7 @@ function windowLines(score: WindowScore): string[] {
   return [
     `  ${where}: ${FINDING_WORDS[score.finding].toLowerCase()}${sure}`,
     ...score.conditions
-      .filter(({ met }) => met !== true)
+      .filter(({ id, met }) => met !== true && !never.includes(id))
       .map(
         ({ id, met, detail }) => `    ${conditionWords(id)} – ${met === null ? 'not recorded' : 'not met'}: ${detail}`,
       ),
