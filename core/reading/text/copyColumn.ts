@@ -28,27 +28,23 @@ export function copyNarrow(
   range: ColumnRange,
 ): number {
   let { min, max } = range;
-  let finite = 0;
   // | 0 tells the compiler that these are whole numbers and stay so.
+  let finite = rows | 0;
   const step = stride | 0;
   const end = (at + rows) | 0;
   let i = first | 0;
   for (let k = at | 0; k < end; ) {
-    const from = k;
     const block = Math.floor(k / BLOCK);
     const blockEnd = Math.min(end, (block + 1) * BLOCK) | 0;
     let least = Number.POSITIVE_INFINITY;
     let most = Number.NEGATIVE_INFINITY;
-    let sum = 0;
     for (; k < blockEnd; k = (k + 1) | 0, i = (i + step) | 0) {
       const value = stage[i] ?? Number.NaN;
       target[k] = value;
-      sum += value;
       if (value < least) least = value;
       if (value > most) most = value;
+      if (Number.isNaN(value)) finite = (finite - 1) | 0;
     }
-    // A missing value makes the sum missing, so they are counted only where there are some.
-    finite += Number.isNaN(sum) ? countFinite(target, from, blockEnd) : blockEnd - from;
     if (least < min) min = least;
     if (most > max) max = most;
     if (least < (low[block] ?? 0)) low[block] = least;
@@ -79,11 +75,5 @@ export function copyWide(
     if (value < (low[block] ?? 0)) low[block] = value;
     if (value > (high[block] ?? 0)) high[block] = value;
   }
-  return finite;
-}
-
-function countFinite(values: Float32Array, from: number, end: number): number {
-  let finite = 0;
-  for (let k = from; k < end; k++) if (!Number.isNaN(values[k] ?? Number.NaN)) finite++;
   return finite;
 }
