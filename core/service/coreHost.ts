@@ -10,6 +10,8 @@ export interface CoreHost {
   openBytes(token: string): Promise<Outcome<HeldBytes>>;
   /** Milliseconds since any fixed moment. */
   nowMs(): number;
+  /** Bytes that the values of a capture may take now; one that needs more is refused. */
+  captureMemory(): Promise<number>;
   /** Resolves after messages that have arrived meanwhile were delivered. */
   pause(): Promise<void>;
   /** Told of faults in the program itself; a host may write them down. */

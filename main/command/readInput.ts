@@ -15,6 +15,8 @@ export interface InputPlace {
   readonly folder: string;
   readonly stdin: Readable;
   readonly read: typeof readCapture;
+  /** Bytes that the values of a capture may take now. */
+  memory(): Promise<number>;
 }
 
 /** What was read, with the columns that were chosen for it. */
@@ -40,17 +42,18 @@ export async function readInput(
 }
 
 async function readBytes(
-  { input, read }: InputPlace,
+  { input, read, memory }: InputPlace,
   columns: { readonly file: ColumnsFile; readonly name: string } | null,
   { source, finish }: HeldBytes,
 ): Promise<Outcome<ReadWithChoice>> {
   let choice: ColumnChoice | null = null;
-  let outcome: Outcome<ReadCapture> = await read(source, { choice, alwaysAsk: columns !== null });
+  const memoryBytes = await memory();
+  let outcome: Outcome<ReadCapture> = await read(source, { choice, alwaysAsk: columns !== null, memoryBytes });
   if (outcome.ok && columns !== null) {
     const chosen = choiceFor(columns.file, outcome.value.question, columns.name);
     if (!chosen.ok) return chosen;
     choice = chosen.value;
-    outcome = await read(source, { choice });
+    outcome = await read(source, { choice, memoryBytes });
   }
   if (!outcome.ok) return outcome;
   const finished = await finish();

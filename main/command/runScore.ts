@@ -36,6 +36,8 @@ export interface World {
   /** RFC 3339 with offset. */
   now(): string;
   readonly read: typeof readCapture;
+  /** Bytes that the values of a capture may take now. */
+  memory(): Promise<number>;
   readonly score: typeof scoreCapture;
   /** Writes the sheet; a refusal says why it could not. */
   writeSheet(sheet: ReturnType<typeof sheetOf>, to: NonNullable<ScoreArguments['sheet']>): Promise<Outcome<null>>;
@@ -58,7 +60,14 @@ async function scoreAll(asked: ScoreArguments, columns: Columns, world: World): 
   const statuses: ExitStatus[] = [];
   const scored: ScoredInput[] = [];
   for (const [i, named] of asked.captures.entries()) {
-    const place = { named, input: i + 1, folder: world.folder, stdin: world.stdin, read: world.read };
+    const place = {
+      named,
+      input: i + 1,
+      folder: world.folder,
+      stdin: world.stdin,
+      read: world.read,
+      memory: world.memory,
+    };
     const one = await readInput(place, columns);
     if (!one.ok) statuses.push(complain(world, problemLine(one.problem), statusOf(one.problem)));
     else if (asked.describe) statuses.push(describeOne(one.value, asked, world));

@@ -3,6 +3,7 @@
 
 import { readCapture } from '../../core/reading/readCapture.ts';
 import { scoreCapture } from '../../core/scoreCapture.ts';
+import { captureMemory } from '../captures/freeMemory.ts';
 import { EXIT_STATUS } from './exitStatus.ts';
 import { localInstant } from './localInstant.ts';
 import { runScore } from './runScore.ts';
@@ -26,6 +27,7 @@ try {
     folder,
     now: () => localInstant(new Date()),
     read: readCapture,
+    memory: captureMemory,
     score: scoreCapture,
     writeSheet: (sheet, to) => writeSheet(sheet, to, folder),
   });

@@ -6,6 +6,7 @@ import type { Outcome } from '../../core/reading/problem.ts';
 import type { CoreHost, HeldBytes } from '../../core/service/coreHost.ts';
 import { startCoreService } from '../../core/service/coreService.ts';
 import { THE_CORE } from '../../core/service/theCore.ts';
+import { captureMemory } from '../captures/freeMemory.ts';
 import { fileBytes } from './fileBytes.ts';
 import { type ToShell, toProcessSchema } from './processMessages.ts';
 
@@ -41,6 +42,7 @@ const host: CoreHost = {
     };
   },
   nowMs: () => performance.now(),
+  captureMemory,
   pause: () => new Promise((resolve) => setImmediate(resolve)),
   tellFault: (fault) => process.stderr.write(`${fault instanceof Error ? fault.stack : String(fault)}\n`),
 };

@@ -30,6 +30,7 @@ export function hostOf(bytesOf: BytesOf): CoreHost {
       return found === null ? notThere() : { ok: true, value: heldBytes(found.name, found.bytes) };
     },
     nowMs: () => performance.now(),
+    captureMemory: () => Promise.resolve(Number.POSITIVE_INFINITY),
     pause: () =>
       new Promise((resolve) => {
         setTimeout(resolve, 0);

@@ -30,12 +30,13 @@ export const mdf4: Layout = {
 
 async function readFile(input: LayoutInput): Promise<Outcome<ReadCapture>> {
   const { name } = input.head;
-  const gathered = await gather(input);
+  const mostBytes = mostOf(input);
+  const gathered = await gather(input, mostBytes);
   if (!gathered.ok) return gathered;
   let contents: MdfContents;
   try {
     contents = readMdf4(gathered.value, {
-      inflateBytes: MOST_BYTES,
+      inflateBytes: mostBytes,
       decodeUtf8: (bytes) => decodeText(bytes, 0, bytes.length, 'utf8'),
     });
   } catch (cause) {
@@ -46,13 +47,18 @@ async function readFile(input: LayoutInput): Promise<Outcome<ReadCapture>> {
   return finish(input, contents, gathered.value.length);
 }
 
-async function gather(input: LayoutInput): Promise<Outcome<Uint8Array>> {
+/** While it is gathered a file lies in memory twice, and afterwards beside its values. */
+function mostOf({ options }: LayoutInput): number {
+  return Math.min(MOST_BYTES, (options.memoryBytes ?? Number.POSITIVE_INFINITY) / 2);
+}
+
+async function gather(input: LayoutInput, mostBytes: number): Promise<Outcome<Uint8Array>> {
   const { name } = input.head;
   const pieces: Uint8Array[] = [];
   let length = 0;
   for await (const chunk of input.chunks) {
     length += chunk.length;
-    if (length > MOST_BYTES) return refused(REFUSALS.tooLarge(name, input.bytesTotal ?? length, MOST_BYTES));
+    if (length > mostBytes) return refused(REFUSALS.tooLarge(name, 2 * (input.bytesTotal ?? length), 2 * mostBytes));
     pieces.push(chunk.slice());
     if (!input.goesOn(0)) return refused(REFUSALS.cancelled(name));
   }

@@ -11,6 +11,7 @@ import { AnswerCollector, type AnswerColumn } from '../socketcan/answers.ts';
 import { logLine } from '../socketcan/logLine.ts';
 import { decodeText } from '../text/decodeText.ts';
 import { headerKeyOf } from '../text/headerKey.ts';
+import { overBudget } from '../text/scanText.ts';
 import { type OwnTimes, ownTimes } from '../time/ownTimes.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
@@ -19,6 +20,8 @@ import type { Layout, LayoutInput } from './layout.ts';
 const LINES_TO_SNIFF = 20;
 /** A longer line is no frame; what follows up to the next line end is passed over without being kept. */
 const LONGEST_LINE = 400;
+/** A frame gives at most a time and a value to keep, eight bytes each. */
+const FRAME_BYTES = 16;
 
 export const socketcan: Layout = {
   id: 'socketcan',
@@ -67,6 +70,8 @@ async function readLog(input: LayoutInput): Promise<Outcome<ReadCapture>> {
     const parts = (open + decodeText(chunk, 0, chunk.length, 'windows1252')).split('\n');
     open = (parts.pop() ?? '').slice(0, LONGEST_LINE + 1);
     for (const line of parts) take(line.endsWith('\r') ? line.slice(0, -1) : line);
+    const problem = overBudget(input, FRAME_BYTES * lines.frames, lines.bytes);
+    if (problem !== null) return refused(problem);
     if (!input.goesOn(lines.frames)) return refused(REFUSALS.cancelled(name));
   }
   if (open !== '') {

@@ -31,7 +31,9 @@ async function readHeld(
   { token: _token, ...options }: CoreQuestions['open']['ask'],
   { askId, core, host, held, onProgress, isCancelled }: AnswerTools,
 ): Promise<Outcome<CoreQuestions['open']['reply']>> {
-  const read = await core.readCapture(givingWay(bytes.source, host), { ...options, onProgress, isCancelled });
+  const memoryBytes = await host.captureMemory();
+  const wishes = { ...options, memoryBytes, onProgress, isCancelled };
+  const read = await core.readCapture(givingWay(bytes.source, host), wishes);
   if (isCancelled()) return cancelled(bytes.source.name);
   if (!read.ok) return read;
   const finished = await bytes.finish();

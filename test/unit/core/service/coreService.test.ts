@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toCoreSchema } from '../../../../core/bridge/askSchemas.ts';
 import type { FromCore } from '../../../../core/bridge/coreMessages.ts';
-import { startBench } from './serviceBench.ts';
+import { GONE, startBench } from './serviceBench.ts';
 
 const reply = (id: number) => expect.objectContaining({ type: 'reply', id });
 
@@ -29,6 +29,21 @@ describe('opening', () => {
     });
     expect(JSON.stringify(answer)).not.toMatch(/"values"|"time"/);
     expect(host.closed).toEqual(['a.csv']);
+  });
+
+  it('the reader is told how much memory the host leaves for it', async () => {
+    const given: unknown[] = [];
+    const bench = startBench({
+      async readCapture(_source, { memoryBytes }) {
+        given.push(memoryBytes);
+        return { ok: false, problem: GONE };
+      },
+    });
+    bench.host.files.set('token-a', { name: 'a.csv', chunks: 1 });
+    bench.host.leave(123);
+    bench.ask(1, 'open', { token: 'token-a', choice: null });
+    await bench.settle();
+    expect(given).toEqual([123]);
   });
 
   it('a token of nobody is refused with the shell’s words', async () => {

@@ -65,6 +65,8 @@ export interface Bench {
 interface BenchHost extends CoreHost {
   /** Lets time go by. */
   pass(ms: number): void;
+  /** Leaves so much memory for captures. */
+  leave(bytes: number): void;
   readonly files: Map<string, BenchFile>;
   readonly closed: string[];
 }
@@ -100,12 +102,17 @@ function benchHost(faults: unknown[]): BenchHost {
   const files = new Map<string, BenchFile>();
   const closed: string[] = [];
   let nowMs = 0;
+  let memoryBytes = 1e9;
   return {
     files,
     closed,
     nowMs: () => nowMs,
+    captureMemory: () => Promise.resolve(memoryBytes),
     pass: (ms) => {
       nowMs += ms;
+    },
+    leave: (bytes) => {
+      memoryBytes = bytes;
     },
     pause: () => Promise.resolve(),
     tellFault: (fault) => faults.push(fault),

@@ -62,6 +62,7 @@ async function run(words: readonly string[], changed: Partial<World> = {}): Prom
     folder,
     now: () => '2026-11-24T15:30:00+01:00',
     read: readCapture,
+    memory: () => Promise.resolve(Number.POSITIVE_INFINITY),
     score: scoreCapture,
     writeSheet: (sheet, to) => writeSheet(sheet, to, folder),
     ...changed,

@@ -105,3 +105,33 @@ describe('an MDF 4 file as a capture', () => {
     expect(outcome).toMatchObject({ ok: false, problem: { id: 'unreadable', where: 'bench.mf4, byte 64' } });
   });
 });
+
+describe('memory', () => {
+  const refusal = async (name: string, bytes: Uint8Array | string, memoryBytes: number) => {
+    const outcome = await readCapture(bytesSource(name, bytes, 4096), { choice: null, memoryBytes });
+    return outcome.ok ? null : outcome.problem;
+  };
+
+  it('a long log of the connector is refused once its values need more than there is', async () => {
+    const long = LOG.repeat(200);
+    expect(await refusal('long.log', long, 10_000)).toMatchObject({ id: 'tooLarge', where: 'long.log' });
+    expect(await refusal('long.log', long, 10_000_000)).toBeNull();
+  });
+
+  it('a measurement file is refused before it lies in memory twice', async () => {
+    const group: MdfGroup = {
+      dataBytes: 9,
+      cycles: 2000,
+      fields: [
+        { name: 't', unit: 's', dataType: 4, bitCount: 64, byteOffset: 0, type: 2 },
+        { name: 'n', unit: '1/min', dataType: 0, bitCount: 8, byteOffset: 8 },
+      ],
+    };
+    const records = new Uint8Array(9 * 2000);
+    const view = new DataView(records.buffer);
+    for (let i = 0; i < 2000; i++) view.setFloat64(9 * i, i / 10, true);
+    const file = writeMdf4({ groups: [group], records });
+    expect(await refusal('drive.mf4', file, file.length)).toMatchObject({ id: 'tooLarge', where: 'drive.mf4' });
+    expect(await refusal('drive.mf4', file, 2 * file.length)).toBeNull();
+  });
+});
