@@ -158,8 +158,9 @@ export const LAYERS: readonly Layer[] = [
     packages: ['node', 'zod'],
   },
   // These serve the headless command too, so they know no Electron.
+  { folder: 'main/captures/freeMemory.ts', purpose: 'how much memory a capture may take', may: [], packages: ['node'] },
   {
-    folder: 'main/captures/freeMemory.ts', 'main/captures/openRegularFile.ts',
+    folder: 'main/captures/openRegularFile.ts',
     purpose: 'opens a regular file and nothing else',
     may: ['core', 'main/store'],
     packages: ['node'],
@@ -167,13 +168,19 @@ export const LAYERS: readonly Layer[] = [
   {
     folder: 'main/coreProcess/fileBytes.ts',
     purpose: 'the bytes of a file, hashed as they are read',
-    may: ['core', 'main/store', 'main/captures/freeMemory.ts', 'main/captures/openRegularFile.ts'],
+    may: ['core', 'main/store', 'main/captures/openRegularFile.ts'],
     packages: ['node'],
   },
   {
     folder: 'main/command',
     purpose: 'the headless command, in plain Node',
-    may: [...WHOLE_CORE, 'main/store', 'main/captures/freeMemory.ts', 'main/captures/openRegularFile.ts', 'main/coreProcess/fileBytes.ts'],
+    may: [
+      ...WHOLE_CORE,
+      'main/store',
+      'main/captures/freeMemory.ts',
+      'main/captures/openRegularFile.ts',
+      'main/coreProcess/fileBytes.ts',
+    ],
     packages: ['node', 'zod'],
   },
   ...[
