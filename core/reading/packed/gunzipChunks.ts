@@ -21,7 +21,7 @@ export async function* gunzipChunks(
     trailer.gave(data);
     if (data.length > 0) ready.push(data);
   });
-  gunzip.onmember = () => trailer.nextMember();
+  gunzip.onmember = (start) => trailer.nextMember(start);
   for await (const chunk of chunks) {
     for (let at = 0; at < chunk.length; ) {
       const slice = chunk.subarray(at, at + guard.slice);
@@ -33,13 +33,13 @@ export async function* gunzipChunks(
         return;
       }
       yield* ready.splice(0);
-      report.problem = guard.problem();
+      report.problem = trailer.wrong ? REFUSALS.damaged(name) : guard.problem();
       if (report.problem !== null) return;
     }
   }
   const ended = push(name, gunzip, new Uint8Array(0), true, report);
   yield* ready.splice(0);
-  if (ended && !trailer.fits()) report.problem ??= REFUSALS.damaged(name);
+  if (ended && !trailer.fits(trailer.taken)) report.problem ??= REFUSALS.damaged(name);
 }
 
 function push(name: string, gunzip: Gunzip, slice: Uint8Array, final: boolean, report: UnpackReport): boolean {
@@ -62,34 +62,45 @@ export function noteFault(name: string, fault: unknown, report: UnpackReport): v
   else report.problem ??= REFUSALS.damaged(name);
 }
 
-/** Checks length and check sum of a stream of one member; fflate checks neither. */
+/** Packed bytes that are kept beside the newest slice: a member's trailer lies this near to the end of the next header. */
+const KEPT = 1024;
+const TRAILER = 8;
+
+/** Checks length and check sum of each member (RFC 1952, 2.3.1); fflate checks neither. */
 class Trailer {
+  /** True once a member did not hold what its trailer says. */
+  wrong = false;
+  /** Packed bytes so far. */
+  taken = 0;
   private sum = 0;
   private length = 0;
-  private members = 1;
   private last = new Uint8Array(0);
 
   gave(data: Uint8Array): void {
-    if (this.members > 1) return;
     this.sum = crc32(data, this.sum);
     this.length += data.length;
   }
 
   took(slice: Uint8Array): void {
-    const both = new Uint8Array(this.last.length + slice.length);
-    both.set(this.last);
-    both.set(slice, this.last.length);
-    this.last = both.slice(-8);
+    const before = this.last.subarray(-KEPT);
+    this.last = new Uint8Array(before.length + slice.length);
+    this.last.set(before);
+    this.last.set(slice, before.length);
+    this.taken += slice.length;
   }
 
-  nextMember(): void {
-    this.members++;
+  /** A member begins at packed byte `start`; the one before it has ended. */
+  nextMember(start: number): void {
+    if (!this.fits(start)) this.wrong = true;
+    this.sum = 0;
+    this.length = 0;
   }
 
-  /** True also where it cannot be told: several members, or no trailer. */
-  fits(): boolean {
-    if (this.members > 1 || this.last.length < 8) return true;
-    const view = new DataView(this.last.buffer);
-    return view.getUint32(0, true) === this.sum && view.getUint32(4, true) === this.length >>> 0;
+  /** Whether what came out fits to the trailer that ends at packed byte `end`; true where that is no longer at hand. */
+  fits(end: number): boolean {
+    const at = end - TRAILER - (this.taken - this.last.length);
+    if (at < 0) return true;
+    const view = new DataView(this.last.buffer, at, TRAILER);
+    return view.getUint32(0, true) === this.sum && view.getUint32(4, true) === this.length % 2 ** 32;
   }
 }

@@ -1,14 +1,15 @@
 import { Inflate, Unzip, type UnzipDecoder, type UnzipFile } from 'fflate';
 import type { Problem } from '../problem.ts';
 import { REFUSALS } from '../refusals.ts';
+import { crc32 } from './crc32.ts';
 import { ExpansionGuard } from './expansionGuard.ts';
 import { noteFault } from './gunzipChunks.ts';
 import type { UnpackReport } from './unpackReport.ts';
+import { ZipDirectory } from './zipDirectory.ts';
+import { couldBeRecording, isSpreadsheet, shortName } from './zipNames.ts';
 
 /** An archive of recordings has a few entries. */
 const MOST_ENTRIES = 1000;
-/** Endings of files that cannot be recordings and are passed over in an archive. */
-const NEVER = /(?:\.(?:png|jpe?g|gif|bmp|svg|pdf|docx?|html?|xml|json|md|ini|cfg|exe|dll|zip|gz|7z|mp4|avi|db)|\/)$/i;
 
 /** One look at an archive as it streams past: which entry is read, what else is in it. */
 class Archive {
@@ -19,6 +20,7 @@ class Archive {
   private entries = 0;
   private chosen: string | null = null;
   private finished = false;
+  private sum = 0;
 
   constructor(name: string, report: UnpackReport) {
     this.name = name;
@@ -37,6 +39,12 @@ class Archive {
 
   get cutOff(): boolean {
     return this.chosen !== null && !this.finished;
+  }
+
+  /** Whether what came out has the check sum that the directory gives; true where the directory is not at hand. */
+  fits(directory: ZipDirectory): boolean {
+    const sum = this.chosen === null || !this.finished ? null : directory.sumOf(this.chosen);
+    return sum === null || sum === this.sum;
   }
 
   enter(file: UnzipFile): void {
@@ -59,7 +67,7 @@ class Archive {
         ),
       );
     }
-    const could = !NEVER.test(file.name) && !isHidden(file.name);
+    const could = couldBeRecording(file.name);
     if (could && this.chosen !== null) this.report.others.push(shortName(file.name));
     if (could && this.chosen === null) this.choose(file);
     file.ondata = () => undefined;
@@ -92,6 +100,7 @@ class Archive {
 
   give(data: Uint8Array): void {
     this.guard.gave(data.length);
+    this.sum = crc32(data, this.sum);
     if (data.length > 0) this.ready.push(data.slice());
     const problem = this.guard.problem();
     if (problem !== null) this.stop(problem);
@@ -132,6 +141,7 @@ export async function* unzipChunks(
   report: UnpackReport,
 ): AsyncGenerator<Uint8Array, void, undefined> {
   const archive = new Archive(name, report);
+  const directory = new ZipDirectory();
   const unzip = new Unzip((file) => archive.enter(file));
   unzip.register(archive.decoder(8));
   unzip.register(archive.decoder(0));
@@ -140,6 +150,7 @@ export async function* unzipChunks(
       for (let at = 0; at < chunk.length; ) {
         const slice = chunk.subarray(at, at + archive.guard.slice);
         at += slice.length;
+        directory.took(slice);
         unzip.push(slice, false);
         yield* archive.ready.splice(0);
         if (archive.done) return;
@@ -150,6 +161,7 @@ export async function* unzipChunks(
   }
   endUnzip(unzip);
   yield* archive.ready.splice(0);
+  if (!archive.fits(directory)) report.problem ??= REFUSALS.damaged(name);
   if (archive.cutOff) report.broken ??= 'The packed file ends in the middle; what was recorded after that is missing.';
   if (!archive.found)
     report.problem ??= REFUSALS.archive(
@@ -166,23 +178,4 @@ function endUnzip(unzip: Unzip): void {
   } catch {
     return;
   }
-}
-
-/** Entries by which spreadsheets of the two open office forms are known; both are zip archives. */
-function isSpreadsheet(entry: string): boolean {
-  return entry === '[Content_Types].xml' || entry.startsWith('xl/') || entry === 'mimetype' || entry === 'content.xml';
-}
-
-/** What systems leave for themselves in archives. */
-function isHidden(entry: string): boolean {
-  return entry.startsWith('__MACOSX/') || lastPart(entry).startsWith('.');
-}
-
-function lastPart(entry: string): string {
-  return entry.split(/[\\/]/).pop() ?? entry;
-}
-
-function shortName(entry: string): string {
-  const last = lastPart(entry);
-  return last.length > 60 ? `${last.slice(0, 59)}…` : last;
 }

@@ -45,6 +45,18 @@ describe('a recording in gzip', () => {
     }
   });
 
+  it('of several members is refused where one does not fit to its check sum or its length', async () => {
+    const half = CSV.length >> 1;
+    const members = [gzipSync(CSV.subarray(0, half)), gzipSync(CSV.subarray(half))] as const;
+    const first = members[0].length;
+    // CRC32 and ISIZE are the last eight bytes of a member (RFC 1952, 2.3.1).
+    for (const at of [first - 8, first - 4, first + members[1].length - 8, first + members[1].length - 1]) {
+      const spoiled = Uint8Array.of(...members[0], ...members[1]);
+      spoiled[at] = (spoiled[at] ?? 0) ^ 0x55;
+      expect(await refusalOf(spoiled)).toMatchObject({ id: 'damaged', where: 'drive.csv' });
+    }
+  });
+
   it('inside gzip is refused: one layer is taken off', async () => {
     expect(await refusalOf(gzipSync(gzipSync(CSV)))).toMatchObject({ id: 'nested', where: 'drive.csv' });
     expect(await refusalOf(gzipSync(zipSync({ 'a.csv': CSV })))).toMatchObject({ id: 'nested' });
@@ -114,8 +126,51 @@ describe('a recording in zip', () => {
     expect(capture.warnings.map(({ id }) => id)).toContain('truncated');
   });
 
+  it('that was damaged inside the recording is refused, stored too, where every byte is still a number', async () => {
+    for (const level of [0, 6] as const) {
+      const packed = zipSync({ 'größe.csv': CSV, 'readme.md': strToU8('x') }, { level });
+      const digit = strToU8('2300');
+      const at = packed.findIndex((_, i) => digit.every((byte, k) => packed[i + k] === byte));
+      const spoiled = packed.slice();
+      const place = level === 0 ? at : 400;
+      spoiled[place] = level === 0 ? 51 : (spoiled[place] ?? 0) ^ 1;
+      expect(await refusalOf(spoiled)).toMatchObject({ id: 'damaged', where: 'drive.csv' });
+    }
+  });
+
   it('that holds another zip is refused', async () => {
     expect((await refusalOf(zipSync({ 'inner.dat': zipSync({ 'a.csv': CSV }) }))).id).toBe('nested');
+  });
+});
+
+describe('archives written by another program', () => {
+  // Made by Python 3: gzip.compress of the two halves of the text, one after the other; and zipfile into a stream that
+  // cannot seek, so that sizes and check sum stand behind the entry (general purpose bit 3 of APPNOTE.TXT).
+  const rows = Array.from({ length: 60 }, (_, i) => `${(i / 10).toFixed(1)},${2200 + (i % 7)}\n`);
+  const text = `Time (s),RPM\n${rows.join('')}`;
+  const GZIP =
+    'H4sIAAAAAAACAzXMMQoCQRBE0dxTGCos0tW9PTN7CEHEKxgYGHl/sJqis5f8//p83+fL77o9H/eT3WxzNyNQAOEFJ6IQxF7Y' +
+    'iSwkMQqDmJ2vzg/l0DkIKIfOSYRy6GxEKofOlc/OV+eHctd5EFDuOoMI5a5zEKncda58dr46/wMneTwVFAEAAB+LCAAAAAAA' +
+    'AgM1zLkNwEAMA8HctRiGPt7Tf2OmQCjbZPa+EeZPftYRDO9IRnQUIzvAqI7FQIcx1vA9/Ay/4qUzGC5eOhsjxUvnYEC8dG6+' +
+    'h5/hVxw6O8PFoXMyUhw6gwFx6Nx8Dz/Dr/gPvjn/SBUBAAA=';
+  const ZIP =
+    'UEsDBBQACAAIAAAAIQAAAAAAAAAAAAAAAAAJAAAAZHJpdmUuY3N2NcwxaoNBDAXhPqdwmYAJK2n17+4hAiHkCilcuPL9IU8M' +
+    '6qb55vfx/Lu9vz7uP99fb+Nz3N3HUFiFKbzCFVERilkxFVmRiqviUqzmu/mBG+dQGNw4pyLgxnkoEm6ci6/mu/mBO+dLYXDn' +
+    'bIqAO+dQJNw5F1/Nd/MDD86uMHhwnoqAB+dLkfDgXHw1380PfHJOhcEn56EI+OTsioRPzsVX8938wJOzKQyenEMR8OScioQn' +
+    '5+Kr+W5+4P9QSwcI+0HixbkAAAApAgAAUEsBAhQDFAAIAAgAAAAhAPtB4sW5AAAAKQIAAAkAAAAAAAAAAAAAAIABAAAAAGRy' +
+    'aXZlLmNzdlBLBQYAAAAAAQABADcAAADwAAAAAAA=';
+
+  it.each([
+    ['gzip of two members', GZIP],
+    ['zip with its sizes behind', ZIP],
+  ])('%s is read as its text is, and refused once its check sum is another', async (_, base64) => {
+    const packed = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    expect((await readText(packed)).capture.channels).toEqual((await readText(text)).capture.channels);
+    // The first member's CRC32 in the one; in the other the copy that the directory holds, 16 bytes into its entry.
+    const place = base64 === GZIP ? 128 : packed.length - 22 - 55 + 16;
+    const spoiled = packed.slice();
+    spoiled[place] = (spoiled[place] ?? 0) ^ 1;
+    expect((await refusalOf(spoiled)).id).toBe('damaged');
   });
 });
 
