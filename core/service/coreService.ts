@@ -15,6 +15,12 @@ import { badQuestion, cancelled, failed } from './serviceProblems.ts';
 /** Questions that may take longer than a frame. They take turns, so that cursor and views never wait for more than one. */
 const SLOW: ReadonlySet<CoreQuestionName> = new Set(['suggest', 'scoreWindow', 'scoreVehicle', 'compare', 'describe']);
 
+/**
+ * Whoever has just looked at something will look at more: after a quick question slow ones wait this long for the next,
+ * so that panes that are being drawn are complete before scores are worked out.
+ */
+const EYES_FIRST_MS = 40;
+
 /** Progress is told about ten times a second. */
 const PROGRESS_MS = 100;
 
@@ -40,12 +46,19 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
   /** Questions under way, and whether each was cancelled. */
   const asked = new Map<number, { cancelled: boolean }>();
   let turn: Promise<unknown> = Promise.resolve();
+  let lookedMs = Number.NEGATIVE_INFINITY;
 
   /** Waits for the slow questions before this one, and lets in what has arrived meanwhile. */
   const inTurn = (work: () => Promise<void>): Promise<void> => {
-    const mine = turn.then(() => host.pause()).then(work);
+    const mine = turn.then(() => eyesFirst()).then(work);
     turn = mine;
     return mine;
+  };
+
+  const eyesFirst = async (): Promise<void> => {
+    await host.pause();
+    const soFarMs = host.nowMs() - lookedMs;
+    if (soFarMs < EYES_FIRST_MS) await host.pause(EYES_FIRST_MS - soFarMs);
   };
 
   const answer = async (id: number, name: CoreQuestionName, ask: unknown): Promise<void> => {
@@ -69,7 +82,9 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
         outcome.ok ? { type: 'reply', id, reply: outcome.value } : { type: 'refused', id, problem: outcome.problem },
       );
     };
-    await (SLOW.has(name) ? inTurn(work) : work());
+    if (SLOW.has(name)) return inTurn(work);
+    await work();
+    lookedMs = host.nowMs();
   };
 
   const cancel = (id: number): void => {

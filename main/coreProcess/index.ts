@@ -43,7 +43,11 @@ const host: CoreHost = {
   },
   nowMs: () => performance.now(),
   captureMemory,
-  pause: () => new Promise((resolve) => setImmediate(resolve)),
+  pause: (leastMs = 0) =>
+    new Promise((resolve) => {
+      if (leastMs > 0) setTimeout(resolve, leastMs);
+      else setImmediate(resolve);
+    }),
   tellFault: (fault) => process.stderr.write(`${fault instanceof Error ? fault.stack : String(fault)}\n`),
 };
 

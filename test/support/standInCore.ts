@@ -31,9 +31,9 @@ export function hostOf(bytesOf: BytesOf): CoreHost {
     },
     nowMs: () => performance.now(),
     captureMemory: () => Promise.resolve(Number.POSITIVE_INFINITY),
-    pause: () =>
+    pause: (leastMs = 0) =>
       new Promise((resolve) => {
-        setTimeout(resolve, 0);
+        setTimeout(resolve, leastMs);
       }),
     tellFault: (fault) => reportError(fault),
   };

@@ -159,6 +159,22 @@ describe('slow questions', () => {
     expect(order).toEqual([20, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
   });
 
+  it('wait a moment for the next look after a quick one, and not where nobody looks', async () => {
+    const { bench, key } = await scoring();
+    bench.host.pass(1000);
+    bench.host.pauses.length = 0;
+    bench.ask(2, 'suggest', { key });
+    await bench.settle();
+    expect(bench.host.pauses).toEqual([0]);
+    bench.ask(3, 'valuesAt', { key, channelIds: ['c0'], timeS: 3 });
+    await bench.settle();
+    bench.host.pass(15);
+    bench.ask(4, 'suggest', { key });
+    await bench.settle();
+    expect(bench.host.pauses).toEqual([0, 0, 25]);
+    expect(bench.answerTo(4)).toEqual(reply(4));
+  });
+
   it('that were cancelled before their turn are not worked out', async () => {
     const { bench, scored, key } = await scoring();
     for (let id = 2; id < 12; id++) bench.ask(id, 'suggest', { key });

@@ -65,6 +65,8 @@ export interface Bench {
 interface BenchHost extends CoreHost {
   /** Lets time go by. */
   pass(ms: number): void;
+  /** What was asked of `pause`, in order. */
+  readonly pauses: number[];
   /** Leaves so much memory for captures. */
   leave(bytes: number): void;
   readonly files: Map<string, BenchFile>;
@@ -103,9 +105,11 @@ function benchHost(faults: unknown[]): BenchHost {
   const closed: string[] = [];
   let nowMs = 0;
   let memoryBytes = 1e9;
+  const pauses: number[] = [];
   return {
     files,
     closed,
+    pauses,
     nowMs: () => nowMs,
     captureMemory: () => Promise.resolve(memoryBytes),
     pass: (ms) => {
@@ -114,7 +118,10 @@ function benchHost(faults: unknown[]): BenchHost {
     leave: (bytes) => {
       memoryBytes = bytes;
     },
-    pause: () => Promise.resolve(),
+    pause: (leastMs = 0) => {
+      pauses.push(leastMs);
+      return Promise.resolve();
+    },
     tellFault: (fault) => faults.push(fault),
     async openBytes(token) {
       const file = files.get(token);
