@@ -1,6 +1,9 @@
 import { lagSearch } from '../measures/lagSearch.ts';
+import type { SensorSeries } from '../measures/measure.ts';
 import { frontVoltage, rangeOf, rearVoltage, richShare } from '../measures/sensors.ts';
 import { slowAndFast, swingOf } from '../measures/slowAndFast.ts';
+import { hysteresisCrossings } from '../signal/crossings.ts';
+import type { Hertz } from '../units/quantities.ts';
 import { percent, round } from '../words/numbers.ts';
 import type { Condition, ConditionContext } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
@@ -29,6 +32,8 @@ const IDLE_TRIM = 2.8;
 /** Fast movement behind, of this size and this little alike to the front's, has a cause of its own. */
 const OWN_SWING_V = 0.25;
 const UNLIKE = 0.3;
+/** The pulses of a leak come at least this often; the control's own trim by the rear sensor goes back and forth more slowly. */
+const OWN_HZ = 0.4;
 
 /** Signs of air that enters the exhaust, or the intake, where no sensor expects it (common practice, no source). */
 export const noLeakSign: Condition = {
@@ -87,6 +92,16 @@ function movesAlone(context: ConditionContext): string | null {
   const found = lagSearch(context);
   if (!rear || !found) return null;
   const swing = swingOf(slowAndFast(rear).fast);
-  if (swing < OWN_SWING_V || found.alike >= UNLIKE) return null;
+  if (swing < OWN_SWING_V || found.alike >= UNLIKE || ownHz(rear) < OWN_HZ) return null;
   return `The rear sensor moves by ${round(swing, 2)} V without following the front one (correlation ${round(found.alike, 2)}).`;
+}
+
+/** How often a second the fast part of a rear sensor goes from one side to the other and back. */
+function ownHz(rear: SensorSeries): Hertz {
+  const { fast, fastPart } = slowAndFast(rear);
+  const quarter = swingOf(fast) / 4;
+  const { timesS } = fastPart;
+  const spanS = (timesS[timesS.length - 1] ?? 0) - (timesS[0] ?? 0);
+  const band = { low: fast.middle - quarter, high: fast.middle + quarter };
+  return spanS > 0 ? hysteresisCrossings(fastPart, band).length / 2 / spanS : 0;
 }

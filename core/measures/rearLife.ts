@@ -21,6 +21,8 @@ const WHOLE_SWING_V: Volts = 0.95;
 /** Smaller moves may be noise or a single step of the instrument. */
 const LEAST_MOVE_V: Volts = 0.15;
 const LONGEST_S: Seconds = 1.2;
+/** As a capture begins instruments show what they had, and sensors what they wake up from. */
+const FROM_S: Seconds = 2;
 const MOST_HZ: Hertz = 25;
 
 /**
@@ -33,7 +35,9 @@ export const rearLife = remember((channel: Channel): RearLife => {
   const whole = seriesOf(channel, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
   const range = robustRange(whole.values, 0.002);
   const rate = renewalRate(channel);
-  const { timesS, values } = calmed(whole.timesS, whole.values, rate);
+  const started = whole.timesS.findIndex((timeS) => timeS >= FROM_S);
+  const from = started < 0 ? whole.timesS.length : started;
+  const { timesS, values } = calmed(whole.timesS.subarray(from), whole.values.subarray(from), rate);
   const shortestS = rate > 0 ? 1 / rate : 0;
   let best = { lagAtMostS: Number.POSITIVE_INFINITY, atS: null as Seconds | null, moveV: 0 };
   for (let i = 0; i < values.length; i++) {

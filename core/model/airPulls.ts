@@ -1,5 +1,5 @@
 import type { Channel } from '../capture/channel.ts';
-import { type Series, seriesOf } from '../capture/series.ts';
+import { timeAt } from '../capture/timeBase.ts';
 import { remember } from '../signal/remember.ts';
 import { median } from '../statistics/quantile.ts';
 import type { Seconds } from '../units/quantities.ts';
@@ -24,22 +24,23 @@ const AIR_V = 0.07;
  * Each fills the converter, so that the way there and back measures its storage. Remembered for each channel.
  */
 export const airPulls = remember((front: Channel): Stretch[] => {
-  const series = seriesOf(front, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
   const isLean = front.role === 'upstreamLambda' ? (value: number) => value > 1 : (value: number) => value < SWITCH_V;
-  const usualS = median(stretchesOf(series, isLean).map(({ startS, endS }) => endS - startS));
+  const usualS = median(stretchesOf(front, isLean).map(({ startS, endS }) => endS - startS));
   const leastS = Math.max(LEAST_S, Number.isFinite(usualS) ? USUAL_TIMES * usualS : 0);
   const isAir = front.role === 'upstreamLambda' ? (value: number) => value > AIR_LAMBDA : airVoltage(front);
-  return stretchesOf(series, isAir).filter(({ startS, endS }) => endS - startS >= leastS);
+  return stretchesOf(front, isAir).filter(({ startS, endS }) => endS - startS >= leastS);
 });
 
-/** Stretches from first to last sample for which something holds; short holes belong to them. */
-function stretchesOf({ timesS, values }: Series, holds: (value: number) => boolean): Stretch[] {
+/** Stretches from first to last sample for which something holds; short holes belong to them, missing values are passed over. */
+function stretchesOf({ time, values }: Channel, holds: (value: number) => boolean): Stretch[] {
   const found: Stretch[] = [];
   let startS = Number.NaN;
   let lastS = Number.NaN;
-  for (let i = 0; i < timesS.length; i++) {
-    const timeS = timesS[i] ?? 0;
-    const held = holds(values[i] ?? 0);
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? Number.NaN;
+    if (!Number.isFinite(value)) continue;
+    const timeS = timeAt(time, i);
+    const held = holds(value);
     if (!held && timeS - lastS <= LONGEST_HOLE_S) continue;
     if (!held || Number.isNaN(startS)) {
       if (!Number.isNaN(startS)) found.push({ startS, endS: lastS });

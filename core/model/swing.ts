@@ -1,8 +1,8 @@
 import { findChannel } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
-import { seriesOf } from '../capture/series.ts';
+import { seriesOf, valuesWhere } from '../capture/series.ts';
 import { remember } from '../signal/remember.ts';
-import { median, quantileSorted, sortedCopy } from '../statistics/quantile.ts';
+import { median, quantilesOf } from '../statistics/quantile.ts';
 import type { Volts } from '../units/quantities.ts';
 import type { ConverterFit, FitData } from './fit.ts';
 import { excessOxygen } from './oxygenFlow.ts';
@@ -38,8 +38,8 @@ export function swingOf(data: FitData): Swing {
 }
 
 function halfRange(values: Float64Array): number {
-  const sorted = sortedCopy(values);
-  return sorted.length === 0 ? 0 : (quantileSorted(sorted, 0.9) - quantileSorted(sorted, 0.1)) / 2;
+  const [low = 0, high = 0] = values.length > 0 ? quantilesOf(values, [0.1, 0.9]) : [];
+  return (high - low) / 2;
 }
 
 /** Where a switching sensor rests while the control swings: lean and rich plateau. */
@@ -53,9 +53,8 @@ const LEAST_ON_A_SIDE = 10;
 
 /** Plateaus of a sensor over a whole capture: the medians of what lies clearly on either side of the switch point. */
 export const plateausOf = remember((sensor: Channel): Plateaus => {
-  const { values } = seriesOf(sensor, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
-  const lean = values.filter((value) => value < 0.35);
-  const rich = values.filter((value) => value > 0.55);
+  const lean = valuesWhere(sensor, (value) => value < 0.35);
+  const rich = valuesWhere(sensor, (value) => value > 0.55);
   return {
     leanV: lean.length >= LEAST_ON_A_SIDE ? median(lean) : USUAL_PLATEAUS.leanV,
     richV: rich.length >= LEAST_ON_A_SIDE ? median(rich) : USUAL_PLATEAUS.richV,

@@ -1,7 +1,7 @@
 import type { Channel } from '../capture/channel.ts';
-import { type Series, seriesOf } from '../capture/series.ts';
+import { type Series, seriesOf, valuesWhere } from '../capture/series.ts';
 import { remember } from '../signal/remember.ts';
-import { quantileSorted, sortedCopy } from '../statistics/quantile.ts';
+import { quantilesOf } from '../statistics/quantile.ts';
 import type { GramsPerSecond, Seconds } from '../units/quantities.ts';
 import type { Stretch } from '../windows/window.ts';
 import { airPulls } from './airPulls.ts';
@@ -165,9 +165,8 @@ const MOST_SHIFT_V = 0.06;
 
 /** Branches of the rear sensor: shifted to what it showed at its ends in this capture, where it reached them. */
 const rearCurve = remember((rear: Channel): RearCurve => {
-  const sorted = sortedCopy(seriesOf(rear, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY).values);
-  const low = sorted.length > 0 ? quantileSorted(sorted, 0.005) : 1;
-  const high = sorted.length > 0 ? quantileSorted(sorted, 0.99) : 0;
+  const [low = 1, high = 0] =
+    rear.facts.finite > 0 ? quantilesOf(valuesWhere(rear, Number.isFinite), [0.005, 0.99]) : [];
   const shift = (seen: number, usual: number) => Math.max(-MOST_SHIFT_V, Math.min(MOST_SHIFT_V, seen - usual));
   return {
     leanV: REAR_LEAN_V + (low < 0.2 ? shift(low, REAR_LEAN_V - CUT_BELOW_V) : 0),

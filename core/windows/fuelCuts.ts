@@ -10,6 +10,8 @@ import type { Stretch } from './window.ts';
 
 /** A shorter cut fills no converter and moves no rear sensor. */
 const LEAST_S: Seconds = 1;
+/** Where neither status nor throttle tell of it, only a stretch longer than a lean half of the control's swing is one. */
+const LEAST_UNTOLD_S: Seconds = 2.5;
 /** No engine gets its fuel cut near idle. */
 const LEAST_RPM = 1050;
 /** Speed lost within a second by an engine that coasts without anything else telling of it. */
@@ -33,6 +35,7 @@ export const fuelCuts = remember((capture: Capture): Stretch[] => {
   const front = capture.channels.find(({ role }) => role === 'upstreamO2' || role === 'upstreamLambda') ?? null;
   const closedAt = closedThrottle(track);
   if (!front && closedAt === null && !track.of.fuelStatus) return [];
+  const leastS = closedAt === null && !track.of.fuelStatus ? LEAST_UNTOLD_S : LEAST_S;
   const cuts: Stretch[] = [];
   let start = -1;
   for (let k = 0; k <= track.length; k++) {
@@ -40,7 +43,7 @@ export const fuelCuts = remember((capture: Capture): Stretch[] => {
     if (cut && start < 0) start = k;
     if (cut || start < 0) continue;
     const stretch = { startS: start * track.stepS, endS: k * track.stepS };
-    if (stretch.endS - stretch.startS >= LEAST_S && (!front || readsAir(front, stretch))) cuts.push(stretch);
+    if (stretch.endS - stretch.startS >= leastS && (!front || readsAir(front, stretch))) cuts.push(stretch);
     start = -1;
   }
   return cuts;

@@ -6,9 +6,12 @@ import { fuelCuts } from './fuelCuts.ts';
 import { at } from './kinds/windowKindRule.ts';
 import type { Stretch } from './window.ts';
 
-/** Time an idle needs to settle, after the engine came down and after a fuel cut has filled the converter. */
+/**
+ * Time an idle needs to settle, after the engine came down and after a fuel cut has filled the converter: a good one stays
+ * full, and the gas behind it lean, for as long as the little gas of an idle takes to empty it (10 to 30 s, from memory).
+ */
 const SETTLE_S: Seconds = 3;
-const AFTER_CUT_S: Seconds = 8;
+const AFTER_CUT_S: Seconds = 20;
 /** Sensors warm up in the first seconds of a capture that begins with the engine's start. */
 const FROM_S: Seconds = 14;
 

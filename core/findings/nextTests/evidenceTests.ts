@@ -1,5 +1,6 @@
 import { registry } from '../../registry.ts';
 import type { Share } from '../../units/quantities.ts';
+import { CALIBRATION } from '../calibration.ts';
 import type { TestState } from './rankTests.ts';
 
 /** A test that adds evidence, and why it is proposed. */
@@ -10,9 +11,6 @@ export interface EvidenceTest {
   chance(state: TestState): Share | null;
 }
 
-/** Chance of a dead converter where nothing is known yet: about as many as come to the bench with this question. */
-const UNKNOWN: Share = 0.4;
-
 /** Share of sound cars among those condemned whose leak the traces did not show; common practice, no source. */
 const HIDDEN_LEAKS: Share = 0.03;
 
@@ -21,7 +19,7 @@ const HIDDEN_LEAKS: Share = 0.03;
  * by how much it is better than the guess that can be made without it. 0 for a test no better than what is known.
  */
 export function chanceOfTurning(probability: Share | null, rightly: Share): Share {
-  const p = probability ?? UNKNOWN;
+  const p = probability ?? CALIBRATION.decided.beforeAnyTest;
   return Math.max(0, rightly - Math.max(p, 1 - p));
 }
 

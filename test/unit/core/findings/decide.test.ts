@@ -23,8 +23,21 @@ test('while a blocker stands it cannot be told, though the traces keep their odd
   });
 });
 
-test.each(['rearNotProven', 'sensorsExchanged'])('behind %s the traces mean nothing and no odds are given', (id) => {
-  expect(decide(good(5), [blocker(id, null)])).toEqual({ finding: 'cannotTell', probabilityNotStoring: null });
+test('behind exchanged sensors the traces mean nothing and no odds are given', () => {
+  expect(decide(good(5), [blocker('sensorsExchanged', null)])).toEqual({
+    finding: 'cannotTell',
+    probabilityNotStoring: null,
+  });
+});
+
+test('behind a rear sensor that may be dead a calm trace says little, and a lively one still more than nothing', () => {
+  const unproven = [blocker('rearNotProven', null)];
+  const calm = decide(good(9), unproven).probabilityNotStoring ?? Number.NaN;
+  const lively = decide(against(9), unproven).probabilityNotStoring ?? Number.NaN;
+  expect(calm).toBeGreaterThan(0.1);
+  expect(calm).toBeLessThan(0.4);
+  expect(lively).toBeGreaterThan(0.4);
+  expect(lively).toBeLessThan(decide(against(9), []).probabilityNotStoring ?? 0);
 });
 
 test('a trouble code alone is no evidence of storage', () => {
