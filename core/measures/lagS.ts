@@ -10,7 +10,7 @@ import { wavesOf } from './waves.ts';
 /** A rear trace that is less alike than this does not follow the front one: then there is no lag to speak of. */
 const LEAST_ALIKE = 0.4;
 /** Chance of having taken a neighbouring period for the lag, above which none is given. */
-const MOST_DOUBT = 0.05;
+const MOST_DOUBT = 0.01;
 
 /**
  * Time by which the rear sensor runs behind the front one: the largest normalised cross-correlation of their fast parts

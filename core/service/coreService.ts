@@ -13,7 +13,14 @@ import { HeldCaptures } from './heldCaptures.ts';
 import { badQuestion, cancelled, failed } from './serviceProblems.ts';
 
 /** Questions that may take longer than a frame. They take turns, so that cursor and views never wait for more than one. */
-const SLOW: ReadonlySet<CoreQuestionName> = new Set(['suggest', 'scoreWindow', 'scoreVehicle', 'compare', 'describe']);
+const SLOW: ReadonlySet<CoreQuestionName> = new Set([
+  'suggest',
+  'scoreWindow',
+  'scoreVehicle',
+  'modelTraces',
+  'compare',
+  'describe',
+]);
 
 /**
  * Whoever has just looked at something will look at more: after a quick question slow ones wait this long for the next,

@@ -51,13 +51,13 @@ export class HeldCaptures {
   /** After this nothing of the capture is reachable from here. */
   release(key: string): void {
     this.#held.delete(key);
+    for (const [askId, opened] of this.#openedBy) if (opened === key) this.#openedBy.delete(askId);
   }
 
   /** Releases what a question opened, if it did: its asker gave up before the answer arrived. */
   releaseOpenedBy(askId: number): void {
     const key = this.#openedBy.get(askId);
     if (key !== undefined) this.release(key);
-    this.#openedBy.delete(askId);
   }
 
   releaseAll(): void {
