@@ -33,5 +33,6 @@ function byMonitors(id: string, { incomplete }: MonitorStatus): ConditionResult 
     return notMet(id, `Not finished since codes were cleared: ${listed(hiding)}. A fault there may not show yet.`);
   const others = incomplete.length;
   if (others === 0) return met(id, 'All monitors have finished since codes were last cleared.');
-  return met(id, `Monitors of misfire, fuel system and oxygen sensors have finished; ${others} others have not.`);
+  const open = others === 1 ? 'one other has' : `${others} others have`;
+  return met(id, `Monitors of misfire, fuel system and oxygen sensors have finished; ${open} not.`);
 }
