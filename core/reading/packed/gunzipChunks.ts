@@ -28,7 +28,7 @@ export async function* gunzipChunks(
       at += slice.length;
       guard.took(slice.length);
       trailer.took(slice);
-      if (!push(name, gunzip, slice, false, report)) {
+      if (!push(name, gunzip, slice, false, trailer, report)) {
         yield* ready.splice(0);
         return;
       }
@@ -37,20 +37,32 @@ export async function* gunzipChunks(
       if (report.problem !== null) return;
     }
   }
-  const ended = push(name, gunzip, new Uint8Array(0), true, report);
+  const ended = push(name, gunzip, new Uint8Array(0), true, trailer, report);
   yield* ready.splice(0);
-  if (ended && !trailer.fits(trailer.taken)) report.problem ??= REFUSALS.damaged(name);
+  if (!ended || trailer.fitsBeforePadding()) return;
+  if (trailer.fitsAsFarAsItGoes()) report.broken = CUT_OFF;
+  else report.problem ??= REFUSALS.damaged(name);
 }
 
-function push(name: string, gunzip: Gunzip, slice: Uint8Array, final: boolean, report: UnpackReport): boolean {
+function push(
+  name: string,
+  gunzip: Gunzip,
+  slice: Uint8Array,
+  final: boolean,
+  trailer: Trailer,
+  report: UnpackReport,
+): boolean {
   try {
     gunzip.push(slice, final);
     return true;
   } catch (fault) {
-    noteFault(name, fault, report);
+    // fflate takes zeros behind the last member for the head of another.
+    if (!trailer.fitsBeforePadding()) noteFault(name, fault, report);
     return false;
   }
 }
+
+const CUT_OFF = 'The packed file ends in the middle; what was recorded after that is missing.';
 
 /**
  * Notes what an inflater threw. A stream that merely ends too early is good up to there; in a damaged one nobody can say
@@ -58,7 +70,7 @@ function push(name: string, gunzip: Gunzip, slice: Uint8Array, final: boolean, r
  */
 export function noteFault(name: string, fault: unknown, report: UnpackReport): void {
   const cut = fault instanceof Error && 'code' in fault && fault.code === FlateErrorCode.UnexpectedEOF;
-  if (cut) report.broken = 'The packed file ends in the middle; what was recorded after that is missing.';
+  if (cut) report.broken = CUT_OFF;
   else report.problem ??= REFUSALS.damaged(name);
 }
 
@@ -102,5 +114,21 @@ class Trailer {
     if (at < 0) return true;
     const view = new DataView(this.last.buffer, at, TRAILER);
     return view.getUint32(0, true) === this.sum && view.getUint32(4, true) === this.length % 2 ** 32;
+  }
+
+  /** The same at the end of the file, behind which tapes and downloads may have filled up with zeros. */
+  fitsBeforePadding(): boolean {
+    const first = this.taken - this.last.length;
+    let end = this.taken;
+    while (!this.fits(end)) if (this.last[--end - first] !== 0) return false;
+    return true;
+  }
+
+  /** Whether the file ends within the trailer, behind a check sum that fits: its length is cut off, and no value is. */
+  fitsAsFarAsItGoes(): boolean {
+    const view = new DataView(this.last.buffer);
+    for (let missing = 1; missing <= 4 && this.last.length >= TRAILER - missing; missing++)
+      if (view.getUint32(this.last.length - TRAILER + missing, true) === this.sum) return true;
+    return false;
   }
 }

@@ -57,6 +57,16 @@ describe('a recording in gzip', () => {
     }
   });
 
+  // GNU gzip manual, "Using gzip on tapes": zeros behind the last member are passed over.
+  it.each([1, 3, 4, 512, 5000])('may be filled up with %i zeros', async (zeros) => {
+    await sameAsPlain(Uint8Array.of(...gzipSync(CSV), ...new Uint8Array(zeros)));
+  });
+
+  it('whose length is cut off has all its values, and says what is missing', async () => {
+    const packed = gzipSync(CSV);
+    for (const missing of [1, 4]) await sameAsPlain(packed.subarray(0, packed.length - missing), ['truncated']);
+  });
+
   it('inside gzip is refused: one layer is taken off', async () => {
     expect(await refusalOf(gzipSync(gzipSync(CSV)))).toMatchObject({ id: 'nested', where: 'drive.csv' });
     expect(await refusalOf(gzipSync(zipSync({ 'a.csv': CSV })))).toMatchObject({ id: 'nested' });
