@@ -1,4 +1,5 @@
 import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import { questionUnderWay } from '../plot/settled.ts';
 import type { Program } from '../program/program.ts';
 import { traceSource } from '../worker/traceSource.ts';
 import { firstView } from '../workspace/firstPanes.ts';
@@ -19,9 +20,13 @@ export async function holdCapture(program: Program, captureId: string, file: Rea
     choice: file.choice,
   });
   if (before !== undefined && before.summary.key !== key) void core.ask('close', { key: before.summary.key });
-  const offers = await core.ask('suggest', { key });
-  if (offers.ok && captures.getState().held[captureId]?.summary.key === key) {
-    captures.getState().offers(captureId, offers.value);
+  const answered = questionUnderWay(); // the window has not settled before its offers are there
+  try {
+    const offers = await core.ask('suggest', { key });
+    if (offers.ok && captures.getState().held[captureId]?.summary.key === key)
+      captures.getState().offers(captureId, offers.value);
+  } finally {
+    answered();
   }
 }
 
