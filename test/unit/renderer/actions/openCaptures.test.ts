@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { titleOf } from '../../../../renderer/actions/keepTitle.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
+import { tracesSettled } from '../../../../renderer/plot/settled.ts';
 import { recordOf } from '../../../../renderer/state/recordStore.ts';
 import { shownCapture, shownView } from '../../../../renderer/state/selectors/shown.ts';
 import { emptyMemory, startWindow, type TestWindow } from '../../../support/windowProgram.ts';
@@ -33,6 +34,21 @@ describe('a sample drive', () => {
       { kind: 'hold', finding: 'notStoring' },
     ]);
     expect(titleOf(window.program)).toBe('Van 14 (invented) – van-before.csv – Tailtrace');
+  });
+
+  it('is not settled while its offers are still worked out', async () => {
+    const window = await startWindow();
+    const { captures } = window.program;
+    const settled: boolean[] = [];
+    captures.subscribe(({ held }) => {
+      if (Object.values(held).some(({ offers }) => offers.length === 0))
+        queueMicrotask(() => settled.push(tracesSettled()));
+    });
+    await openPicked(window.program, [window.sample('van-before')]);
+    await window.quiet();
+    expect(settled.length).toBeGreaterThan(0);
+    expect(settled).not.toContain(true);
+    expect(tracesSettled()).toBe(true);
   });
 
   it('joins the vehicle of its own story', async () => {
