@@ -3,7 +3,8 @@
 // and a handler in main/messages/handlers.
 
 import { z } from 'zod';
-import { columnChoiceSchema, vehicleRecordSchema } from '../record/schema.ts';
+import { headerChoiceSchema } from '../record/headerChoice.ts';
+import { vehicleRecordSchema } from '../record/schema.ts';
 
 const nothing = z.null();
 const token = z.string().min(8).max(128);
@@ -124,8 +125,8 @@ export const SHELL_REQUESTS = {
   clearRecent: { ask: nothing, reply: nothing },
   settings: { ask: nothing, reply: settingsSchema },
   saveSettings: { ask: settingsSchema, reply: nothing },
-  columnChoice: { ask: z.strictObject({ headerKey: name }), reply: columnChoiceSchema.nullable() },
-  rememberColumnChoice: { ask: columnChoiceSchema, reply: nothing },
+  columnChoice: { ask: z.strictObject({ headerKey: name }), reply: headerChoiceSchema.nullable() },
+  rememberColumnChoice: { ask: headerChoiceSchema, reply: nothing },
   /** Asks where to, then writes text or bytes there. Null where the person cancelled. */
   exportFile: {
     ask: z.strictObject({

@@ -35,6 +35,9 @@ export interface CaptureWarning {
   readonly row: number | null;
   /** Rows it concerns; 1 where it is a single event. */
   readonly count: number;
-  /** True where the reader changed something (sorted rows, dropped a row): it is a repair that a person may undo. */
+  /**
+   * True where the reader changed when rows were taken (repairs.ts): a person may undo it. What could not be taken in at
+   * all, a row without a time, is no repair.
+   */
   readonly repaired: boolean;
 }

@@ -7,8 +7,10 @@
 //
 // `name` is a heading as the file writes it, or its part without the unit, in any case; `index` counts columns from 0.
 // `role` is one of core/capture/roles.ts, or "time", or "ignore". What is left out is guessed as without the file.
+// `asWritten` lists repairs of the times that are not to be made (core/capture/repairs.ts): "asWritten": ["duplicateTimes"].
 
 import { z } from 'zod';
+import { REPAIR_IDS } from '../capture/repairs.ts';
 import { ROLES } from '../capture/roles.ts';
 import type { ColumnChoice } from '../record/schema.ts';
 import type { ColumnGuess, ColumnQuestion } from './readCapture.ts';
@@ -33,6 +35,7 @@ export const columnsFileSchema = z.strictObject({
   /** Rows a second, for a capture without times. */
   rateHz: z.number().positive().nullable().default(null),
   columns: z.array(columnSchema).max(4096).default([]),
+  asWritten: z.array(z.enum(REPAIR_IDS)).max(REPAIR_IDS.length).default([]),
 });
 export type ColumnsFile = z.infer<typeof columnsFileSchema>;
 
@@ -59,7 +62,23 @@ export function choiceFromFile(
     if (role === 'time') timeColumn ??= place;
     columns.push({ index: place, role, bank, sensor, unit });
   }
-  return { ok: true, choice: { headerKey: question.headerKey, timeColumn, rateHz: file.rateHz, columns } };
+  const choice = { headerKey: question.headerKey, timeColumn, rateHz: file.rateHz, columns };
+  return { ok: true, choice: withRepairs(choice, file) };
+}
+
+/**
+ * The choice that a columns file makes for a capture whose columns need none, because its standard says what they are:
+ * only about its times. Null where the file says anything else, or nothing.
+ */
+export function choiceOfTimes(file: ColumnsFile, headerKey: string): ColumnChoice | null {
+  const ofColumns = file.columns.length > 0 || file.timeColumn !== null || file.rateHz !== null;
+  if (ofColumns || file.asWritten.length === 0) return null;
+  return withRepairs({ headerKey, timeColumn: null, rateHz: null, columns: [] }, file);
+}
+
+function withRepairs(choice: ColumnChoice, { asWritten }: ColumnsFile): ColumnChoice {
+  const undone = REPAIR_IDS.filter((id) => asWritten.includes(id));
+  return undone.length === 0 ? choice : { ...choice, asWritten: undone };
 }
 
 /** A choice as a file that people can read: with the names beside the numbers of the columns. */

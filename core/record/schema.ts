@@ -2,8 +2,10 @@
 // `vehicleRecordSchema` once, at the door; inside the program nobody checks again. FORMAT.md logs its versions.
 
 import { z } from 'zod';
+import { REPAIR_IDS } from '../capture/repairs.ts';
 import { FINDINGS } from '../findings/finding.ts';
 import { WINDOW_KINDS, WINDOW_ORIGINS } from '../windows/window.ts';
+import { headerChoiceSchema } from './headerChoice.ts';
 
 /** Version of the newest form. Raise it together with a migration and a line in FORMAT.md. */
 export const RECORD_VERSION = 1;
@@ -67,21 +69,10 @@ export const troubleCodeSchema = z.strictObject({
   status: z.enum(['confirmed', 'pending', 'permanent', 'unknown']),
 });
 
-export const columnChoiceSchema = z.strictObject({
-  headerKey: line,
-  /** Column index or name to use as time, or null to keep what was found. */
-  timeColumn: z.number().int().nonnegative().nullable(),
-  /** Samples a second where the file has no time column. */
-  rateHz: finite.positive().nullable(),
-  columns: z.array(
-    z.strictObject({
-      index: z.number().int().nonnegative(),
-      role: line,
-      bank,
-      sensor: z.number().int().min(1).max(8).nullable(),
-      unit: line.nullable(),
-    }),
-  ),
+/** What is chosen for one capture. Without columns they are recognised, and the choice is about the times alone. */
+export const columnChoiceSchema = headerChoiceSchema.extend({
+  /** Repairs of the times that a person has undone; left out where there are none. */
+  asWritten: z.array(z.enum(REPAIR_IDS)).min(1).exactOptional(),
 });
 
 export const captureRefSchema = z.strictObject({

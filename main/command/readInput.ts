@@ -50,7 +50,7 @@ async function readBytes(
   const memoryBytes = await memory();
   let outcome: Outcome<ReadCapture> = await read(source, { choice, alwaysAsk: columns !== null, memoryBytes });
   if (outcome.ok && columns !== null) {
-    const chosen = choiceFor(columns.file, outcome.value.question, columns.name);
+    const chosen = choiceFor(columns.file, outcome.value, columns.name);
     if (!chosen.ok) return chosen;
     choice = chosen.value;
     outcome = await read(source, { choice, memoryBytes });

@@ -25,6 +25,8 @@ Exit status: 0 every capture was read and judged; 2 a flag makes no sense; 3 a c
 
 A columns file: { "columns": [ { "name": "O2 front", "role": "upstreamO2", "bank": 1, "unit": "V" },
 { "name": "t", "role": "time" } ], "rateHz": null }; columns by "name" or by "index" from 0.
+It may also list repairs of the times that are not to be made: "asWritten": [ "duplicateTimes" ], of
+clockPastMidnight, secondRecording, clockJumpedBack, outOfOrder, duplicateTimes.
 Roles: upstreamO2, upstreamLambda, downstreamO2, rpm, coolant, stft, ltft, maf, load, speed, throttle, fuelStatus,
 catalystTemp, intakeAir, other, time, ignore.
 `;

@@ -5,7 +5,7 @@ import { app, type BrowserWindow, dialog, ipcMain, nativeTheme, session, utility
 import { z } from 'zod';
 import { DEFAULT_SETTINGS } from '../../core/bridge/defaultSettings.ts';
 import { type Picked, settingsSchema } from '../../core/bridge/shellMessages.ts';
-import { columnChoiceSchema } from '../../core/record/schema.ts';
+import { headerChoiceSchema } from '../../core/record/headerChoice.ts';
 import { CaptureLibrary } from '../captures/captureLibrary.ts';
 import { type CoreClient, CoreProcess } from '../coreProcess/coreProcess.ts';
 import { MenuBar } from '../menu/menuBar.ts';
@@ -168,7 +168,7 @@ export class ReviewProgram {
       columnChoices: keptFile(
         systemFiles,
         join(this.#data, 'columns.json'),
-        z.array(columnChoiceSchema).readonly(),
+        z.array(headerChoiceSchema).readonly(),
         [],
       ),
       exporting: {

@@ -1,8 +1,16 @@
 // Made-up records and edits for the laws of the record. Every value passes the record's own schema.
 
 import fc from 'fast-check';
+import { REPAIR_IDS } from '../../core/capture/repairs.ts';
+import { withAsWritten } from '../../core/record/asWritten.ts';
 import { addBrick, changeBrick, removeBrick } from '../../core/record/edits/bricks.ts';
-import { addCapture, removeCapture, setCaptureKind, setColumnChoice } from '../../core/record/edits/captures.ts';
+import {
+  addCapture,
+  removeCapture,
+  setCaptureKind,
+  setColumnChoice,
+  setRepairs,
+} from '../../core/record/edits/captures.ts';
 import type { Edit } from '../../core/record/edits/edit.ts';
 import { keepFindings } from '../../core/record/edits/findings.ts';
 import { addNote, moveNote, removeNote, rewriteNote } from '../../core/record/edits/notes.ts';
@@ -42,6 +50,10 @@ const stretch = fc
   .tuple(number, fc.double({ min: 0.001, max: 1e5, noNaN: true }))
   .map(([startS, lengthS]) => ({ startS, endS: startS + lengthS }));
 
+const columnChoice = fc
+  .tuple(words, fc.subarray([...REPAIR_IDS]))
+  .map(([headerKey, repairs]) => withAsWritten(null, headerKey, repairs));
+
 export const capture: fc.Arbitrary<Omit<CaptureRef, 'id'>> = fc.record({
   kind: fc.constantFrom<CaptureRef['kind']>('before', 'after', 'knownGood', 'other'),
   name: words,
@@ -50,7 +62,7 @@ export const capture: fc.Arbitrary<Omit<CaptureRef, 'id'>> = fc.record({
   addedAt: instant,
   durationS: positive,
   rows: fc.nat(),
-  columnChoice: fc.constant(null),
+  columnChoice,
   sample: fc.boolean(),
 });
 
@@ -126,6 +138,9 @@ export const editMaker: fc.Arbitrary<EditMaker> = fc.oneof(
   ),
   made(fc.tuple(pick, positive), ([n, durationS], { captures }) =>
     setColumnChoice(there(captures, n), { columnChoice: null, durationS, rows: 3 }),
+  ),
+  made(fc.tuple(pick, columnChoice), ([n, chosen], { captures }) =>
+    setRepairs(there(captures, n), { columnChoice: chosen, durationS: 1, rows: 3 }),
   ),
   made(pick, (n, { captures }) => removeCapture(there(captures, n))),
   made(fc.tuple(window, pick), ([one, n], { captures }, id) =>

@@ -4,7 +4,8 @@
 
 import { DEFAULT_SETTINGS } from '../../core/bridge/defaultSettings.ts';
 import type { Picked, Settings, ShellBridge, ShellEventName, VehicleEntry } from '../../core/bridge/shellMessages.ts';
-import type { ColumnChoice, VehicleRecord } from '../../core/record/schema.ts';
+import type { HeaderChoice } from '../../core/record/headerChoice.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
 
 /** A file of the stand-in: its bytes come when they are wanted. */
 export interface StandInFile {
@@ -18,7 +19,7 @@ interface Kept {
   lastVehicle: string | null;
   vehicles: Record<string, { record: VehicleRecord; view: Record<string, never>; savedAt: string }>;
   recent: { token: string; sha256: string }[];
-  choices: Record<string, ColumnChoice>;
+  choices: Record<string, HeaderChoice>;
 }
 
 /** What was written out, where the real shell would have asked for a place. */

@@ -1,3 +1,5 @@
+import { repairOf } from '../../capture/repairs.ts';
+import type { CaptureWarning } from '../../capture/warnings.ts';
 import type { CaptureRef } from '../../record/schema.ts';
 import type { Block, DecimalSign } from '../sheet.ts';
 import type { CaptureFacts, SheetInput } from '../sheetInput.ts';
@@ -90,6 +92,13 @@ function channels(id: string, read: CaptureFacts, sign: DecimalSign): Block[] {
 function found(read: CaptureFacts): Block[] {
   return [
     { kind: 'subheading', level: 4, text: 'What was found while reading it' },
-    { kind: 'list', items: read.warnings.map(({ detail, repaired }) => (repaired ? `${detail} (repaired)` : detail)) },
+    { kind: 'list', items: read.warnings.map(wordsOf) },
   ];
+}
+
+/** A second reader sees what reading changed, and what a person has put back. */
+function wordsOf(warning: CaptureWarning): string {
+  const repair = repairOf(warning);
+  if (repair === null) return warning.detail;
+  return `${warning.detail} ${repair.made ? '(repaired)' : '(the repair was undone)'}`;
 }

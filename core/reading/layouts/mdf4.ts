@@ -12,6 +12,7 @@ import type { ReadCapture } from '../readCapture.ts';
 import { REFUSALS, refused } from '../refusals.ts';
 import { decodeText } from '../text/decodeText.ts';
 import { headerKeyOf } from '../text/headerKey.ts';
+import { asWrittenOf } from '../time/asWritten.ts';
 import { type OwnTimes, ownTimes } from '../time/ownTimes.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
@@ -74,9 +75,13 @@ async function gather(input: LayoutInput, mostBytes: number): Promise<Outcome<Ui
 function finish(input: LayoutInput, contents: MdfContents, bytes: number): Outcome<ReadCapture> {
   const { name } = input.head;
   const headerKey = headerKeyOf(contents.channels.map((channel) => channel.name));
+  const { choice } = input.options;
+  const asWritten = asWrittenOf(choice, headerKey);
   const mended = new Map<Float64Array, OwnTimes>();
   // Channels of one group share one array of times, and so are mended once and share one base.
-  for (const { timesS } of contents.channels) if (!mended.has(timesS)) mended.set(timesS, ownTimes(timesS));
+  for (const { timesS } of contents.channels) {
+    if (!mended.has(timesS)) mended.set(timesS, ownTimes(timesS, asWritten));
+  }
   let zeroS = Number.POSITIVE_INFINITY;
   for (const { timesS } of mended.values()) zeroS = Math.min(zeroS, timesS[0] ?? zeroS);
   const bases = new Map<OwnTimes, RawChannel['time']>();
@@ -88,7 +93,6 @@ function finish(input: LayoutInput, contents: MdfContents, bytes: number): Outco
     const values = own.arrange(channel.values);
     return [{ index, name: channel.name, unit: channel.unit || null, time, values, decimals: -1 }];
   });
-  const { choice } = input.options;
   const finished = finishCapture(
     {
       name,

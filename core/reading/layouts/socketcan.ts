@@ -12,6 +12,7 @@ import { logLine } from '../socketcan/logLine.ts';
 import { decodeText } from '../text/decodeText.ts';
 import { headerKeyOf } from '../text/headerKey.ts';
 import { overBudget } from '../text/scanText.ts';
+import { asWrittenOf } from '../time/asWritten.ts';
 import { type OwnTimes, ownTimes } from '../time/ownTimes.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
@@ -85,18 +86,23 @@ function finish(input: LayoutInput, collector: AnswerCollector, lines: Lines): O
   const { name } = input.head;
   const { columns, reported } = collector.finished();
   if (columns.length === 0) return refused(nothingDecoded(name, lines.frames));
-  const own = columns.map(({ timesS }) => ownTimes(timesS));
-  const zeroS = own.reduce((least, { timesS }) => Math.min(least, timesS[0] ?? least), Number.POSITIVE_INFINITY);
   const headerKey = headerKeyOf(columns.map(({ of, sender }) => `${sender} ${of.key}`));
-  const chosen = input.options.choice;
-  const choice = chosen?.headerKey === headerKey ? chosen : rolesByStandard(columns, headerKey);
+  const chosen = input.options.choice?.headerKey === headerKey ? input.options.choice : null;
+  const asWritten = asWrittenOf(chosen, headerKey);
+  const own = columns.map(({ timesS }) => ownTimes(timesS, asWritten));
+  const zeroS = own.reduce((least, { timesS }) => Math.min(least, timesS[0] ?? least), Number.POSITIVE_INFINITY);
+  // A choice without columns is about the times alone.
+  const choice = chosen !== null && chosen.columns.length > 0 ? chosen : rolesByStandard(columns, headerKey);
   const finished = finishCapture(
     {
       name,
       bytes: lines.bytes,
       rows: lines.frames,
       startClock: startClockOf(EPOCH, zeroS, ''),
-      channels: columns.map((column, index) => rawChannel(column, index, own[index] ?? ownTimes(column.timesS), zeroS)),
+      channels: columns.flatMap((column, index) => {
+        const times = own[index];
+        return times === undefined ? [] : [rawChannel(column, index, times, zeroS)];
+      }),
       warnings: [...warningsOf(collector, lines), ...own.flatMap(({ warnings }) => warnings)],
       layout: { id: socketcan.id, words: `${socketcan.words}, ${lines.frames} frames`, headerKey },
       rowOf: () => null,

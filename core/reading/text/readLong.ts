@@ -9,12 +9,14 @@ import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
 import { REFUSALS, refused } from '../refusals.ts';
 import { shownText } from '../shownText.ts';
+import { asWrittenOf } from '../time/asWritten.ts';
 import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { longColumns } from './arrangementOf.ts';
 import { ChannelRows } from './channelRows.ts';
+import { headerKeyOf } from './headerKey.ts';
+import { inOrder } from './inOrder.ts';
 import type { TableRead } from './readWide.ts';
-import { reordered } from './reordered.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { scanText } from './scanText.ts';
 import type { TextHead } from './textPlan.ts';
@@ -42,12 +44,7 @@ class Names {
  * channels that were sampled together share a base. `head` must come from such a text (longColumns). A refusal where
  * reading is cancelled or needs too much memory.
  */
-export async function readLong(
-  input: LayoutInput,
-  head: TextHead,
-  time: TimePlan,
-  _choice: ColumnChoice | null,
-): Promise<Outcome<TableRead>> {
+export async function readLong(input: LayoutInput, head: TextHead, time: TimePlan): Promise<Outcome<TableRead>> {
   const columns = longColumns(head);
   if (columns === null) return refused(REFUSALS.noNumbers(input.head.name, 'no names of channels'));
   const names = new Names();
@@ -105,20 +102,23 @@ export async function readLong(
     rows.filter((channel) => channel !== undefined),
     units.list,
     time,
+    input.options.choice,
   );
-  return { ok: true, value: { channels, scan: scanned.value, warnings, firstS } };
+  return { ok: true, value: { channels, scan: scanned.value, warnings, order: null, firstS } };
 }
 
-function assemble(rows: readonly ChannelRows[], units: readonly string[], time: TimePlan) {
-  const placed = rows.map((channel) => placeTimes(channel.times.finish(), time, () => null));
+function assemble(rows: readonly ChannelRows[], units: readonly string[], time: TimePlan, choice: ColumnChoice | null) {
+  // The header of such a text says nothing of its channels: their names are known only now.
+  const asWritten = asWrittenOf(choice, headerKeyOf(rows.map(({ name }) => name)));
+  const placed = rows.map((channel) => placeTimes(channel.times.finish(), time, asWritten, () => null));
   const warnings = placed.flatMap((own, i) => own.warnings.map((warning) => about(rows[i]?.name ?? '', warning)));
   const starts = placed.map(({ firstS: own }) => own).filter((own) => !Number.isNaN(own));
   const firstS = starts.reduce((first, own) => Math.min(first, own), Number.POSITIVE_INFINITY);
   const zeroS = Number.isFinite(firstS) ? firstS : 0;
   const bases: TimeBase[] = [];
   const channels: RawChannel[] = rows.map((channel, index) => {
-    const { values, decimals, range, blocks } = channel.values.finish();
     const order = placed[index]?.order ?? null;
+    const { values, decimals, range, blocks } = inOrder(channel.values.finish(), order);
     const base = placed[index]?.base(zeroS) ?? { kind: 'listed', timesS: new Float64Array(0) };
     const parted = splitNameAndUnit(channel.name);
     return {
@@ -127,10 +127,10 @@ function assemble(rows: readonly ChannelRows[], units: readonly string[], time: 
       heading: channel.name,
       unit: channel.unit >= 0 ? (units[channel.unit] ?? null) : parted.unit,
       time: shared(bases, base),
-      values: order === null ? values : reordered(values, order),
+      values,
       decimals,
       range,
-      ...(order === null ? { blocks } : {}),
+      ...(blocks === undefined ? {} : { blocks }),
     };
   });
   return { channels, warnings, firstS: Number.isFinite(firstS) ? firstS : Number.NaN };

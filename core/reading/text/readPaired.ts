@@ -1,17 +1,19 @@
 // A time column for every channel, or for every group of channels: each value column goes with the times to its left.
 
+import type { AsWritten } from '../../capture/repairs.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import type { ColumnChoice } from '../../record/schema.ts';
 import type { LayoutInput } from '../layouts/layout.ts';
 import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
+import { asWrittenOf } from '../time/asWritten.ts';
 import { mendTimes } from '../time/mendTimes.ts';
 import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
-import { spreadEqualTimes } from '../time/spreadEqualTimes.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
 import type { TimePlan } from '../time/timePlan.ts';
 import { planOf, timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
+import { reordered } from './inOrder.ts';
 import type { TableRead } from './readWide.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { scanText } from './scanText.ts';
@@ -32,7 +34,7 @@ export async function readPaired(
   input: LayoutInput,
   head: TextHead,
   _time: TimePlan,
-  _choice: ColumnChoice | null,
+  choice: ColumnChoice | null,
 ): Promise<Outcome<TableRead>> {
   const groups = groupsOf(head);
   const kinds = new Uint8Array(head.columns.length).fill(SKIP);
@@ -59,7 +61,8 @@ export async function readPaired(
     },
   });
   if (!scanned.ok) return scanned;
-  const taken = groups.map((group) => takeGroup(group, stores, (row) => scanned.value.lines.lineOf(row)));
+  const asWritten = asWrittenOf(choice, head.headerKey);
+  const taken = groups.map((group) => takeGroup(group, stores, asWritten, (row) => scanned.value.lines.lineOf(row)));
   const firstS = Math.min(
     ...taken.flatMap(({ parts }) => parts.map(({ timesS }) => timesS[0] ?? Number.POSITIVE_INFINITY)),
   );
@@ -81,7 +84,13 @@ export async function readPaired(
   const warnings = taken.flatMap((one) => one.warnings);
   return {
     ok: true,
-    value: { channels, scan: scanned.value, warnings, firstS: Number.isFinite(firstS) ? firstS : Number.NaN },
+    value: {
+      channels,
+      scan: scanned.value,
+      warnings,
+      order: null,
+      firstS: Number.isFinite(firstS) ? firstS : Number.NaN,
+    },
   };
 }
 
@@ -108,6 +117,7 @@ interface Part {
 function takeGroup(
   { time, plan, values }: Group,
   stores: readonly (ColumnStore | null)[],
+  asWritten: AsWritten,
   rowOf: (row: number) => number,
 ): { parts: Part[]; warnings: CaptureWarning[] } {
   const raw = Float64Array.from(stores[time.index]?.finish().values ?? []);
@@ -118,19 +128,17 @@ function takeGroup(
     const rows = Uint32Array.from(raw.keys()).filter(
       (row) => !Number.isNaN(raw[row] ?? Number.NaN) && !Number.isNaN(stored.values[row] ?? Number.NaN),
     );
-    const lineOf = (i: number): number => rowOf(rows[i] ?? 0);
-    const mended = mendTimes(
+    const {
+      timesS,
+      order,
+      warnings: mended,
+    } = mendTimes(
       Float64Array.from(rows, (row) => raw[row] ?? 0),
-      passesMidnight(plan),
-      lineOf,
+      { clock: passesMidnight(plan), coarse: true, asWritten, rowOf: (i) => rowOf(rows[i] ?? 0) },
     );
-    const spread = spreadEqualTimes(mended.timesS, lineOf);
-    const kept = stored.values instanceof Float32Array ? new Float32Array(rows.length) : new Float64Array(rows.length);
-    for (let i = 0; i < rows.length; i++) kept[i] = stored.values[rows[mended.order?.[i] ?? i] ?? 0] ?? Number.NaN;
-    for (const warning of spread === null ? mended.warnings : [...mended.warnings, spread]) {
-      warnings.push({ ...warning, detail: `“${column.name}”: ${warning.detail}` });
-    }
-    return { column, timesS: mended.timesS, values: kept, decimals: stored.decimals };
+    const values = reordered(stored.values, order === null ? rows : order.map((i) => rows[i] ?? 0));
+    for (const warning of mended) warnings.push({ ...warning, detail: `“${column.name}”: ${warning.detail}` });
+    return { column, timesS, values, decimals: stored.decimals };
   });
   return { parts, warnings };
 }

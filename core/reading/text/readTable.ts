@@ -65,7 +65,7 @@ function toCapture(input: LayoutInput, head: TextHead, arrangement: Arrangement,
       channels: table.channels,
       warnings,
       layout: { id: LAYOUT_IDS[kind], words: layoutWords(head, arrangement), headerKey },
-      rowOf: (row) => table.scan.lines.lineOf(row),
+      rowOf: (place) => table.scan.lines.lineOf(table.order?.[place] ?? place),
     },
     choice,
   );

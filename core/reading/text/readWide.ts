@@ -6,12 +6,13 @@ import type { LayoutInput } from '../layouts/layout.ts';
 import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
 import { refused } from '../refusals.ts';
+import { asWrittenOf } from '../time/asWritten.ts';
 import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { type StoredTimes, TimeStore } from '../time/timeStore.ts';
 import { timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
-import { reordered } from './reordered.ts';
+import { inOrder } from './inOrder.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { overBudget, type ScanResult, scanText } from './scanText.ts';
 import { sparse } from './sparse.ts';
@@ -24,6 +25,8 @@ export interface TableRead {
   readonly channels: readonly RawChannel[];
   readonly scan: ScanResult;
   readonly warnings: readonly CaptureWarning[];
+  /** For each place of the time axis the row it came from; null where that is the order of the file. */
+  readonly order: Uint32Array | null;
   /** First time in seconds as the file has it; NaN where it has none. */
   readonly firstS: number;
 }
@@ -71,15 +74,15 @@ export async function readWide(
   });
   if (!scanned.ok) return scanned;
   const scan = scanned.value;
-  const placed = placeTimes(timesOf(times, time, scan.rows), time, (row) => scan.lines.lineOf(row));
+  const asWritten = asWrittenOf(choice, head.headerKey);
+  const placed = placeTimes(timesOf(times, time, scan.rows), time, asWritten, (row) => scan.lines.lineOf(row));
   const base = placed.base(Number.isNaN(placed.firstS) ? 0 : placed.firstS);
   const channels: RawChannel[] = [];
   for (const column of head.columns) {
     const store = stores[column.index];
     if (store == null) continue;
-    const { values, decimals, range, blocks } = store.finish();
-    const ordered = placed.order === null ? values : reordered(values, placed.order);
-    const dense = sparse(ordered, base, range.finite);
+    const { values, decimals, range, blocks } = inOrder(store.finish(), placed.order);
+    const dense = sparse(values, base, range.finite);
     channels.push({
       index: column.index,
       name: column.name,
@@ -87,11 +90,11 @@ export async function readWide(
       unit: column.unit,
       decimals,
       range,
-      ...(dense.values === values ? { blocks } : {}),
+      ...(blocks !== undefined && dense.values === values ? { blocks } : {}),
       ...dense,
     });
   }
-  return { ok: true, value: { channels, scan, warnings: placed.warnings, firstS: placed.firstS } };
+  return { ok: true, value: { channels, scan, warnings: placed.warnings, order: placed.order, firstS: placed.firstS } };
 }
 
 /** Room is made for so many rows at most before they have come: a file's size may be a lie. */

@@ -6,54 +6,50 @@ import type { TextHead } from './textPlan.ts';
 /** Columns whose odd cells are told one by one. */
 const MOST_COLUMNS = 12;
 
-/** What was odd about the text itself, as sentences. */
+/**
+ * What was odd about the text itself, as sentences. None is a repair: what is left out here has no place in a table of
+ * values at their times.
+ */
 export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[] {
   const found: CaptureWarning[] = [];
-  const say = (id: CaptureWarning['id'], of: Tally, detail: string, repaired: boolean): void => {
-    if (of.count > 0) found.push({ id, detail, row: of.line === 0 ? null : of.line, count: of.count, repaired });
+  const say = (id: CaptureWarning['id'], of: Tally, detail: string): void => {
+    if (of.count > 0) found.push({ id, detail, row: of.line === 0 ? null : of.line, count: of.count, repaired: false });
   };
   const { skipped, headers, short, long, missing, cut, open } = tally;
   say(
     'rowsSkipped',
     skipped,
-    `${rows(skipped)} without a time or a number ${were(skipped)} left out; the first reads “${skipped.sample}”.`,
-    true,
+    `${rows(skipped)} without a time or a number ${skipped.count === 1 ? 'has' : 'have'} no place on the time axis and ${were(skipped)} left out; the first reads “${skipped.sample}”.`,
   );
   say(
     'headerRepeated',
     headers,
     `The header stands again in ${headers.count} ${headers.count === 1 ? 'row, which was' : 'rows, which were'} left out.`,
-    true,
   );
   say(
     'unreadableCells',
     short,
     `${rows(short)} ${short.count === 1 ? 'has' : 'have'} fewer cells than the header; the missing values are blank.`,
-    false,
   );
   say(
     'unreadableCells',
     long,
-    `${rows(long)} ${long.count === 1 ? 'has' : 'have'} more cells than the header; the cells behind it were left out.`,
-    true,
+    `${rows(long)} ${long.count === 1 ? 'has' : 'have'} more cells than the header; the cells behind it belong to no channel and were left out.`,
   );
   say(
     'truncated',
     cut,
-    `The last row breaks off after “${cut.sample}” and was left out; the recording may have been cut off.`,
-    true,
+    `The last row breaks off after “${cut.sample}”, perhaps within a number, and was left out; the recording may have been cut off.`,
   );
   say(
     'unfinished',
     open,
     'The last line has no line end; if the file was cut off there, its last value may be incomplete.',
-    false,
   );
   say(
     'unreadableCells',
     missing,
     `${missing.count} ${missing.count === 1 ? 'cell says' : 'cells say'} “${missing.sample}” or the like instead of a value; left blank.`,
-    false,
   );
   for (const [column, of] of [...tally.unreadable].slice(0, MOST_COLUMNS)) {
     const name = shownText(head.columns[column]?.name ?? '', 60);
@@ -61,7 +57,6 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
       'unreadableCells',
       of,
       `“${name}”: ${of.count} ${of.count === 1 ? 'cell is' : 'cells are'} no number, the first “${of.sample}”; left blank.`,
-      false,
     );
   }
   const more = tally.unreadable.size - MOST_COLUMNS;

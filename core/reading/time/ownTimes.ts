@@ -1,3 +1,4 @@
+import type { AsWritten } from '../../capture/repairs.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import { mendTimes } from './mendTimes.ts';
 
@@ -11,14 +12,14 @@ export interface OwnTimes {
 
 /**
  * Mends the times of channels that were read without rows: samples whose time is no number are left out, and times
- * that run back are put in order as mendTimes says. `timesS` may be changed.
+ * that run back are put in order as mendTimes says, but for the repairs in `asWritten`. `timesS` may be changed.
  */
-export function ownTimes(timesS: Float64Array): OwnTimes {
+export function ownTimes(timesS: Float64Array, asWritten: AsWritten): OwnTimes {
   const kept: number[] = [];
   for (let i = 0; i < timesS.length; i++) if (Number.isFinite(timesS[i] ?? Number.NaN)) kept.push(i);
   const lost = timesS.length - kept.length;
   const finite = lost === 0 ? timesS : pick(timesS, kept);
-  const mended = mendTimes(finite, false, () => null);
+  const mended = mendTimes(finite, { clock: false, coarse: false, asWritten, rowOf: () => null });
   const { order } = mended;
   const arrange = (values: Float64Array) => {
     const whole = lost === 0 ? values : pick(values, kept);
@@ -38,6 +39,7 @@ function pick(from: Float64Array, indices: ArrayLike<number>): Float64Array {
 }
 
 function lostTimes(count: number): CaptureWarning {
-  const detail = `${count} samples have no usable time and were left out.`;
-  return { id: 'rowsSkipped', detail, row: null, count, repaired: true };
+  const what = count === 1 ? 'One sample has' : `${count} samples have`;
+  const detail = `${what} no usable time, and so no place on the time axis; ${count === 1 ? 'it was' : 'they were'} left out.`;
+  return { id: 'rowsSkipped', detail, row: null, count, repaired: false };
 }

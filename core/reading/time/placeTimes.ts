@@ -1,8 +1,8 @@
+import type { AsWritten } from '../../capture/repairs.ts';
 import type { TimeBase } from '../../capture/timeBase.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import { mendTimes } from './mendTimes.ts';
 import { passesMidnight, secondsOfTimes } from './secondsOfTimes.ts';
-import { spreadEqualTimes } from './spreadEqualTimes.ts';
 import { timeBaseOf } from './timeBaseOf.ts';
 import type { TimePlan } from './timePlan.ts';
 import type { StoredTimes } from './timeStore.ts';
@@ -11,7 +11,7 @@ import type { StoredTimes } from './timeStore.ts';
 export interface PlacedTimes {
   /** First time; NaN where there is none, or where the file has no times. */
   readonly firstS: number;
-  /** For each place the row it came from, or null where the order of the file was kept. */
+  /** As MendedTimes.order. */
   readonly order: Uint32Array | null;
   readonly warnings: readonly CaptureWarning[];
   /** The base, counted from `zeroS`, which must not be larger than firstS. To be called once. */
@@ -20,9 +20,14 @@ export interface PlacedTimes {
 
 /**
  * Times as they were stored while reading, in seconds by the plan, with rows put in order, jumps joined and equal times
- * spread; each repair is a warning. `rowOf` gives the line of a row.
+ * spread but for the repairs in `asWritten`; each repair, made or not, is a warning. `rowOf` gives the line of a row.
  */
-export function placeTimes(stored: StoredTimes, plan: TimePlan, rowOf: (row: number) => number | null): PlacedTimes {
+export function placeTimes(
+  stored: StoredTimes,
+  plan: TimePlan,
+  asWritten: AsWritten,
+  rowOf: (row: number) => number | null,
+): PlacedTimes {
   if (plan.kind === 'rate') {
     const length = stored.kind === 'regular' ? stored.length : stored.times.length;
     return regular(0, 1 / plan.rateHz, length, Number.NaN);
@@ -34,12 +39,16 @@ export function placeTimes(stored: StoredTimes, plan: TimePlan, rowOf: (row: num
   }
   const seconds = stored.times;
   secondsOfTimes(seconds, plan);
-  const { timesS, order, warnings } = mendTimes(seconds, passesMidnight(plan), rowOf);
-  const spread = spreadEqualTimes(timesS, (place) => rowOf(order?.[place] ?? place));
+  const { timesS, order, warnings } = mendTimes(seconds, {
+    clock: passesMidnight(plan),
+    coarse: true,
+    asWritten,
+    rowOf,
+  });
   return {
     firstS: timesS[0] ?? Number.NaN,
     order,
-    warnings: spread === null ? warnings : [...warnings, spread],
+    warnings,
     base: (zeroS) => timeBaseOf(timesS, zeroS),
   };
 }

@@ -20,7 +20,7 @@ export function setCaptureKind(id: string, kind: CaptureRef['kind']): Edit {
   };
 }
 
-/** What another choice of columns makes of the same bytes. */
+/** What another choice of columns, or of repairs, makes of the same bytes. */
 export interface Reread {
   readonly columnChoice: ColumnChoice | null;
   readonly durationS: number;
@@ -36,6 +36,11 @@ export function setColumnChoice(id: string, { columnChoice, durationS, rows }: R
       captures: withChanged(record.captures, id, (one) => ({ ...one, columnChoice, durationS, rows })),
     }),
   };
+}
+
+/** Undoes repairs of a capture's times, or makes them again. */
+export function setRepairs(id: string, reread: Reread): Edit {
+  return { ...setColumnChoice(id, reread), name: 'choose repairs' };
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { BrowserWindow } from 'electron';
 import type { Settings } from '../../../core/bridge/shellMessages.ts';
-import type { ColumnChoice } from '../../../core/record/schema.ts';
+import type { HeaderChoice } from '../../../core/record/headerChoice.ts';
 import type { CaptureLibrary } from '../../captures/captureLibrary.ts';
 import type { ExportTools } from '../../exports/exportFile.ts';
 import type { MenuBar } from '../../menu/menuBar.ts';
@@ -17,7 +17,7 @@ export interface ShellTools {
   readonly places: KeptFile<Places>;
   readonly settings: KeptFile<Settings>;
   /** Columns that a person has chosen, by the key of the header; the last entry is the latest. */
-  readonly columnChoices: KeptFile<readonly ColumnChoice[]>;
+  readonly columnChoices: KeptFile<readonly HeaderChoice[]>;
   readonly exporting: ExportTools;
   readonly menu: MenuBar;
   /** The window, or null while there is none. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { WarningId } from '../../../../core/capture/warnings.ts';
 import { buildSheet } from '../../../../core/evidence/buildSheet.ts';
 import { cellWords, columnWords } from '../../../../core/evidence/formats/html.ts';
 import { SECTIONS } from '../../../../core/evidence/sections/index.ts';
@@ -32,6 +33,18 @@ const withRecord = (change: (record: SheetInput['record']) => SheetInput['record
 };
 
 describe('the evidence sheet', () => {
+  test('says of each repair whether it was made or undone, and of anything else only what it is', () => {
+    const input = sheetInput();
+    const read = input.captures.c1;
+    if (read === undefined) throw new Error('no capture');
+    const of = (id: WarningId, repaired: boolean) => ({ id, detail: `${id}.`, row: 3, count: 1, repaired });
+    const warnings = [of('gap', false), of('clockPastMidnight', true), of('duplicateTimes', false)];
+    const texts = textsOf('captures', buildSheet({ ...input, captures: { c1: { ...read, warnings } } }));
+    expect(texts).toEqual(
+      expect.arrayContaining(['gap.', 'clockPastMidnight. (repaired)', 'duplicateTimes. (the repair was undone)']),
+    );
+  });
+
   test('begins with the verdict in words, then how sure, why, why not and what next', () => {
     const texts = textsOf('result');
     expect(texts[0]).toBe(

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { choiceFromFile, columnsFileOf, columnsFileSchema } from '../../../../core/reading/columnsFile.ts';
+import {
+  choiceFromFile,
+  choiceOfTimes,
+  columnsFileOf,
+  columnsFileSchema,
+} from '../../../../core/reading/columnsFile.ts';
 import type { ColumnQuestion } from '../../../../core/reading/readCapture.ts';
 import { columnChoiceSchema } from '../../../../core/record/schema.ts';
+import { samplesOf } from '../../../support/readAsWritten.ts';
 import { readText, rowsOf } from '../../../support/readText.ts';
 
 const TEXT = `t,Front sensor [mV],Rear sensor [mV],n\n${rowsOf(60, (i, v) => `${i / 10},${(Number(v) * 1000).toFixed(0)},620,${2200 + i}`)}`;
@@ -48,6 +54,32 @@ describe('a columns file', () => {
     expect(file.columns[0]?.name).toBe('Front sensor [mV]');
   });
 
+  it('carries the repairs that are undone there and back, and they hold on reading', async () => {
+    const text = `t,Front sensor [mV],Rear sensor [mV],n\n${rowsOf(60, (i) => `${Math.floor(i / 4)},${100 + i},620,${2200 + i}`)}`;
+    const asked = (await readText(text, { alwaysAsk: true })).question;
+    if (asked === null) throw new Error('No question.');
+    const fit = choiceFromFile({ ...byHand, asWritten: ['duplicateTimes', 'clockPastMidnight'] }, asked);
+    if (!fit.ok) throw new Error(fit.misfit.kind);
+    expect(fit.choice.asWritten).toEqual(['clockPastMidnight', 'duplicateTimes']);
+    const file = columnsFileSchema.parse(JSON.parse(JSON.stringify(columnsFileOf(fit.choice, asked.guesses))));
+    expect(choiceFromFile(file, asked)).toEqual(fit);
+    const { capture } = await readText(text, { choice: fit.choice });
+    expect(samplesOf(capture, 2).slice(0, 5)).toEqual([0, 0, 0, 0, 1].map((timeS, i) => [timeS, 2200 + i]));
+  });
+
+  it('for a capture whose columns need none holds repairs alone', () => {
+    const times = columnsFileSchema.parse({ asWritten: ['outOfOrder'] });
+    expect(choiceOfTimes(times, 'k')).toEqual({
+      headerKey: 'k',
+      timeColumn: null,
+      rateHz: null,
+      columns: [],
+      asWritten: ['outOfOrder'],
+    });
+    expect(choiceOfTimes(columnsFileSchema.parse({}), 'k')).toBeNull();
+    expect(choiceOfTimes({ ...byHand, asWritten: ['outOfOrder'] }, 'k')).toBeNull();
+  });
+
   it('for another header, or with a name that is not there, does not fit', async () => {
     const asked = await question();
     expect(choiceFromFile({ ...byHand, headerKey: 'other' }, asked)).toMatchObject({
@@ -65,6 +97,8 @@ describe('a columns file', () => {
     [{ rateHz: 0 }],
     [{ rateHz: -5 }],
     [{ surprise: true }],
+    [{ asWritten: ['gap'] }],
+    [{ asWritten: 'outOfOrder' }],
   ])('%j is not one', (json) => {
     expect(columnsFileSchema.safeParse(json).success).toBe(false);
   });

@@ -20,13 +20,13 @@ describe('what is told about a text', () => {
 
   it('rows without a time or a number, with the row of the first', async () => {
     const text = [HEADER, ...lines.slice(0, 10), 'engine off', 'Marker,,', ...lines.slice(10), ''].join('\n');
-    expect(await warningsOf(text)).toMatchObject([{ id: 'rowsSkipped', row: 12, count: 2, repaired: true }]);
+    expect(await warningsOf(text)).toMatchObject([{ id: 'rowsSkipped', row: 12, count: 2, repaired: false }]);
   });
 
   it('a header that stands again', async () => {
     const text = [HEADER, ...lines.slice(0, 20), HEADER, ...lines.slice(20), ''].join('\n');
     const { capture } = await readText(text);
-    expect(capture.warnings).toMatchObject([{ id: 'headerRepeated', row: 22, count: 1, repaired: true }]);
+    expect(capture.warnings).toMatchObject([{ id: 'headerRepeated', row: 22, count: 1, repaired: false }]);
     expect(capture.rows).toBe(40);
   });
 
@@ -39,7 +39,7 @@ describe('what is told about a text', () => {
     const { capture } = await readText(text);
     expect(capture.warnings).toMatchObject([
       { id: 'unreadableCells', row: 14, count: 1, repaired: false },
-      { id: 'unreadableCells', row: 32, count: 1, repaired: true },
+      { id: 'unreadableCells', row: 32, count: 1, repaired: false },
     ]);
     expect(capture.channels[1]?.values[12]).toBeNaN();
   });
@@ -57,7 +57,7 @@ describe('what is told about a text', () => {
   it('a row that breaks off, which is left out', async () => {
     const { capture } = await readText(`${HEADER}\n${body}4.0,22`);
     expect(capture.rows).toBe(40);
-    expect(capture.warnings).toMatchObject([{ id: 'truncated', row: 42, count: 1, repaired: true }]);
+    expect(capture.warnings).toMatchObject([{ id: 'truncated', row: 42, count: 1, repaired: false }]);
   });
 
   it('a last row without a line end, which is kept', async () => {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { headerChoiceSchema } from '../../../../core/record/headerChoice.ts';
 import { readRecord } from '../../../../core/record/readRecord.ts';
 import { RECORD_VERSION } from '../../../../core/record/schema.ts';
 import { vehicleRecord } from '../../../property/recordArbitraries.ts';
@@ -16,6 +17,9 @@ function changed(path: readonly string[], value: unknown): string {
   Reflect.set(Object(at), path.at(-1) ?? '', value);
   return JSON.stringify(record);
 }
+
+const UNDONE = ['captures', 'c1', 'columnChoice'];
+const CHOICE = { headerKey: 'k', timeColumn: null, rateHz: null, columns: [] };
 
 const problemOf = (text: string) => {
   const read = readRecord(text, 'Van 14');
@@ -45,6 +49,8 @@ describe('the door for records', () => {
     ['a window that ends before it starts', changed(['windows', 'w1', 'endS'], -5), 'recordDamaged'],
     ['an entry under another key', changed(['notes', 'other'], { ...JSON.parse(KEPT).notes.n1 }), 'recordDamaged'],
     ['a code that is none', changed(['troubleCodes', 't1', 'code'], 'P04'), 'recordDamaged'],
+    ['a repair that is none', changed(UNDONE, { ...CHOICE, asWritten: ['gap'] }), 'recordDamaged'],
+    ['an empty list of repairs', changed(UNDONE, { ...CHOICE, asWritten: [] }), 'recordDamaged'],
     ['a time without its zone', changed(['createdAt'], '2026-11-24T08:00:00'), 'recordDamaged'],
   ])('refuses %s in three parts', (_, text, id) => {
     const problem = problemOf(text);
@@ -52,6 +58,14 @@ describe('the door for records', () => {
     expect(problem?.where).toBe('Van 14');
     expect(problem?.what).toMatch(/^[A-Z].*\.$/);
     expect(problem?.doNext).toMatch(/^[A-Z].*\.$/);
+  });
+
+  test('takes undone repairs with a capture, and never for all files with its header', () => {
+    const choice = { ...CHOICE, asWritten: ['secondRecording', 'duplicateTimes'] };
+    const read = readRecord(changed(UNDONE, choice), 'Van 14');
+    expect(read.ok && read.value.record.captures.c1?.columnChoice).toEqual(choice);
+    expect(headerChoiceSchema.safeParse(CHOICE).success).toBe(true);
+    expect(headerChoiceSchema.safeParse(choice).success).toBe(false);
   });
 
   test('names the damaged place', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { RepairId } from '../../../../../core/capture/repairs.ts';
 import { mendTimes } from '../../../../../core/reading/time/mendTimes.ts';
 import { simplestStep } from '../../../../../core/reading/time/simplestStep.ts';
 import { spreadEqualTimes } from '../../../../../core/reading/time/spreadEqualTimes.ts';
@@ -7,12 +8,12 @@ import { startClockOf } from '../../../../../core/reading/time/startClockOf.ts';
 import { roundTime, timeBaseOf } from '../../../../../core/reading/time/timeBaseOf.ts';
 import { TimeStore } from '../../../../../core/reading/time/timeStore.ts';
 
-const mend = (cells: readonly number[], clock = false) => mendTimes(Float64Array.from(cells), clock, (row) => row + 1);
+const mend = (cells: readonly number[], clock = false, asWritten: readonly RepairId[] = [], coarse = false) =>
+  mendTimes(Float64Array.from(cells), { clock, coarse, asWritten: new Set(asWritten), rowOf: (row) => row + 1 });
 
 describe('mending times', () => {
   it('keeps times that are in order as they are, and says nothing', () => {
-    const raw = Float64Array.of(0, 0.1, 0.1, 0.4);
-    expect(mendTimes(raw, false, () => 1)).toEqual({ timesS: raw, order: null, warnings: [] });
+    expect(mend([0, 0.1, 0.1, 0.4])).toEqual({ timesS: Float64Array.of(0, 0.1, 0.1, 0.4), order: null, warnings: [] });
   });
 
   it('gives ascending times and every row once, whatever the file said', () => {
@@ -53,13 +54,13 @@ describe('mending times', () => {
 describe('spreading equal times', () => {
   it('shares the step to the next time among the rows that carry one; a pair keeps the step of the run before', () => {
     const timesS = Float64Array.of(0, 0, 0, 0, 1, 1, 2);
-    expect(spreadEqualTimes(timesS, (i) => i)).toMatchObject({ count: 4, row: 1 });
+    expect(spreadEqualTimes(timesS, (i) => i, false)).toMatchObject({ count: 4, row: 1 });
     expect([...timesS]).toEqual([0, 0.25, 0.5, 0.75, 1, 1.25, 2]);
   });
 
   it('leaves different times alone', () => {
     const timesS = Float64Array.of(0, 0.1, 0.3);
-    expect(spreadEqualTimes(timesS, () => 1)).toBeNull();
+    expect(spreadEqualTimes(timesS, () => 1, false)).toBeNull();
     expect([...timesS]).toEqual([0, 0.1, 0.3]);
   });
 
@@ -67,7 +68,7 @@ describe('spreading equal times', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 20 }), { maxLength: 60 }), (cells) => {
         const timesS = Float64Array.from(cells.sort((a, b) => a - b));
-        spreadEqualTimes(timesS, () => 1);
+        spreadEqualTimes(timesS, () => 1, false);
         for (let i = 1; i < timesS.length; i++) expect(timesS[i]).toBeGreaterThanOrEqual(timesS[i - 1] ?? 0);
       }),
     );

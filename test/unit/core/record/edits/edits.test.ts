@@ -5,6 +5,7 @@ import {
   removeCapture,
   setCaptureKind,
   setColumnChoice,
+  setRepairs,
 } from '../../../../../core/record/edits/captures.ts';
 import type { Edit } from '../../../../../core/record/edits/edit.ts';
 import { keepFindings } from '../../../../../core/record/edits/findings.ts';
@@ -84,6 +85,7 @@ describe('edits of a record', () => {
   const gone: readonly (readonly [string, Edit])[] = [
     ['setCaptureKind', setCaptureKind('gone', 'after')],
     ['setColumnChoice', setColumnChoice('gone', { columnChoice: null, durationS: 1, rows: 1 })],
+    ['setRepairs', setRepairs('gone', { columnChoice: null, durationS: 1, rows: 1 })],
     ['moveWindow', moveWindow('gone', { startS: 0, endS: 1 })],
     ['renameWindow', renameWindow('gone', 'x')],
     ['setWindowBank', setWindowBank('gone', 1)],
