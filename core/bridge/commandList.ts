@@ -319,6 +319,13 @@ export const COMMANDS: readonly CommandEntry[] = [
     ruleAbove: true,
   },
   {
+    id: 'vehicle.repairs',
+    words: 'Repairs in this capture',
+    menu: 'vehicle',
+    key: null,
+    alsoCalled: ['warnings', 'odd', 'undo', 'clock', 'midnight', 'duplicate', 'order', 'time'],
+  },
+  {
     id: 'window.mark',
     words: 'Mark visible stretch as window',
     menu: 'window',

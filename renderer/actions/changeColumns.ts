@@ -1,11 +1,11 @@
 import type { Problem } from '../../core/reading/problem.ts';
 import type { ColumnQuestion } from '../../core/reading/readCapture.ts';
+import { headerChoiceOf, withAsWritten } from '../../core/record/asWritten.ts';
 import { setColumnChoice } from '../../core/record/edits/captures.ts';
 import type { ColumnChoice } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
-import { holdCapture } from './holdCapture.ts';
-import { readPicked } from './readPicked.ts';
+import { readAgain } from './readAgain.ts';
 
 /** Reads a capture again with the person's choice of columns, and remembers the choice for files with the same header. */
 export async function changeColumns(
@@ -14,18 +14,17 @@ export async function changeColumns(
   choice: ColumnChoice,
 ): Promise<Problem | null> {
   const { captures, record, shell, notices } = program;
-  const held = captures.getState().held[captureId];
   const capture = recordOf(record.getState())?.captures[captureId];
-  if (held === undefined || capture === undefined) return null;
-  const { name, bytes, sample } = capture;
-  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, { choice });
+  if (capture === undefined) return null;
+  // Repairs that were undone belong to this capture, whatever its columns are.
+  const own = withAsWritten(choice, choice.headerKey, capture.columnChoice?.asWritten ?? []);
+  const outcome = await readAgain(program, captureId, own, setColumnChoice);
   if (!outcome.ok) return outcome.problem;
-  const { durationS, rows } = outcome.value.summary;
-  const offered = holdCapture(program, captureId, { ...outcome.value, question: null });
-  record.getState().edit(setColumnChoice(captureId, { columnChoice: choice, durationS, rows }));
-  await offered;
-  await shell.rememberColumnChoice(choice);
-  notices.getState().say(`The columns of ${name} are as you chose; the choice is kept for files with the same header.`);
+  if (!outcome.value) return null;
+  captures.getState().answered(captureId);
+  await shell.rememberColumnChoice(headerChoiceOf(choice));
+  const words = `The columns of ${capture.name} are as you chose; the choice is kept for files with the same header.`;
+  notices.getState().say(words);
   return null;
 }
 

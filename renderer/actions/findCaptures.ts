@@ -4,6 +4,7 @@ import type { Picked } from '../../core/bridge/shellMessages.ts';
 import type { CaptureRef, VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
+import { fitView } from './fitView.ts';
 import { holdCapture, releaseCapture, showCapture } from './holdCapture.ts';
 import { readPicked } from './readPicked.ts';
 
@@ -31,24 +32,26 @@ export async function locateCapture(program: Program, captureId: string): Promis
 
 /** Reads again all captures that the core held, after its process ended. */
 export async function reopenCaptures(program: Program): Promise<void> {
-  const record = recordOf(program.record.getState());
-  if (record === null) return;
-  for (const held of Object.values(program.captures.getState().held)) {
-    const capture = record.captures[held.captureId];
-    if (capture === undefined) continue;
-    await openFound(program, capture, {
-      token: held.token,
-      name: capture.name,
-      bytes: capture.bytes,
-      sample: capture.sample,
-    });
-  }
+  for (const { captureId } of Object.values(program.captures.getState().held)) await reopenCapture(program, captureId);
+}
+
+/** Reads a held capture again with the choice that its record has now. It is missed where its file is no longer there. */
+export async function reopenCapture(program: Program, captureId: string): Promise<void> {
+  const held = program.captures.getState().held[captureId];
+  const capture = recordOf(program.record.getState())?.captures[captureId];
+  if (held === undefined || capture === undefined) return;
+  const { name, bytes, sample } = capture;
+  await openFound(program, capture, { token: held.token, name, bytes, sample });
 }
 
 async function openFound(program: Program, capture: CaptureRef, picked: Picked): Promise<void> {
   const vehicle = recordOf(program.record.getState())?.id;
   const outcome = await readPicked(program, picked, { choice: capture.columnChoice });
-  if (recordOf(program.record.getState())?.id !== vehicle) return;
+  const now = recordOf(program.record.getState());
+  if (now?.id !== vehicle || now?.captures[capture.id] === undefined) {
+    if (outcome.ok) void program.core.ask('close', { key: outcome.value.summary.key });
+    return;
+  }
   if (!outcome.ok) {
     if (outcome.problem.id !== 'cancelled') program.notices.getState().tell('locate', outcome.problem);
     miss(program, capture, 'unread');
@@ -62,7 +65,9 @@ async function openFound(program: Program, capture: CaptureRef, picked: Picked):
     return;
   }
   await program.shell.rememberCapture({ token: picked.token, sha256: summary.sha256 });
+  const before = program.captures.getState().held[capture.id]?.summary.durationS ?? summary.durationS;
   const held = holdCapture(program, capture.id, outcome.value);
+  fitView(program, capture.id, before);
   const { captureId } = program.workspace.getState();
   if (captureId === null || captureId === capture.id) showCapture(program, capture.id, summary);
   await held;

@@ -6,9 +6,8 @@ import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { capturesInOrder } from '../state/selectors/windowNames.ts';
-import { holdCapture } from './holdCapture.ts';
+import { reopenCapture } from './findCaptures.ts';
 import { goToCapture } from './jump.ts';
-import { readPicked } from './readPicked.ts';
 
 /** Begins to watch the record. The returned function stops it. */
 export function keepInStep(program: Program): () => void {
@@ -43,11 +42,11 @@ function otherColumns(program: Program, record: VehicleRecord): string[] {
     .map(({ captureId }) => captureId);
 }
 
+/** Until the capture is read as its record says: the record may go on changing meanwhile. */
 async function reread(program: Program, captureId: string): Promise<void> {
-  const held = program.captures.getState().held[captureId];
-  const capture = recordOf(program.record.getState())?.captures[captureId];
-  if (held === undefined || capture === undefined) return;
-  const { name, bytes, sample, columnChoice } = capture;
-  const outcome = await readPicked(program, { token: held.token, name, bytes, sample }, { choice: columnChoice });
-  if (outcome.ok) await holdCapture(program, captureId, { ...outcome.value, choice: columnChoice });
+  const stale = () => {
+    const record = recordOf(program.record.getState());
+    return record !== null && otherColumns(program, record).includes(captureId);
+  };
+  while (stale()) await reopenCapture(program, captureId);
 }

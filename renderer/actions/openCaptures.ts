@@ -4,6 +4,7 @@ import type { Picked } from '../../core/bridge/shellMessages.ts';
 import type { Problem } from '../../core/reading/problem.ts';
 import { addCapture } from '../../core/record/edits/captures.ts';
 import { newVehicle } from '../../core/record/newVehicle.ts';
+import { sameValue } from '../../core/record/sameValue.ts';
 import type { CaptureRef, VehicleRecord } from '../../core/record/schema.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import type { Program } from '../program/program.ts';
@@ -54,15 +55,17 @@ export async function openPicked(program: Program, picks: readonly Picked[], int
 }
 
 /** Makes a read file a capture of its vehicle, and shows it. False where its vehicle could not be opened. */
-async function adopt(program: Program, file: ReadFile, into: Into): Promise<boolean> {
-  if (!(await ensureVehicle(program, file, into))) {
-    void program.core.ask('close', { key: file.summary.key });
+async function adopt(program: Program, opened: ReadFile, into: Into): Promise<boolean> {
+  if (!(await ensureVehicle(program, opened, into))) {
+    void program.core.ask('close', { key: opened.summary.key });
     return false;
   }
   const { record } = program;
   const vehicle = recordOf(record.getState());
   if (vehicle === null) return false;
-  const known = Object.values(vehicle.captures).find((capture) => capture.sha256 === file.summary.sha256);
+  const known = Object.values(vehicle.captures).find((capture) => capture.sha256 === opened.summary.sha256);
+  const file = known === undefined ? opened : await asRecorded(program, known, opened);
+  if (file === null) return true;
   const captureId = known?.id ?? program.newId();
   if (known === undefined) record.getState().edit(addCapture(captureRef(program, captureId, file, vehicle)));
   const held = holdCapture(program, captureId, file);
@@ -75,6 +78,21 @@ async function adopt(program: Program, file: ReadFile, into: Into): Promise<bool
   await held;
   selectFirstOffer(program, captureId);
   return true;
+}
+
+/** A file that is a capture of the record already is read with the choice that was made for it; null where it cannot be. */
+async function asRecorded(program: Program, known: CaptureRef, opened: ReadFile): Promise<ReadFile | null> {
+  const { columnChoice, id } = known;
+  if (sameValue(columnChoice, opened.choice)) return opened;
+  void program.core.ask('close', { key: opened.summary.key });
+  const again = await readPicked(program, opened.picked, { choice: columnChoice });
+  if (!again.ok) {
+    if (again.problem.id !== 'cancelled') tell(program, again.problem);
+    return null;
+  }
+  if (recordOf(program.record.getState())?.captures[id] !== undefined) return again.value;
+  void program.core.ask('close', { key: again.value.summary.key });
+  return null;
 }
 
 /** Opens the vehicle a file belongs to: the open one, a new one, or the invented one of a sample drive. */

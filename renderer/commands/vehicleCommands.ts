@@ -1,4 +1,6 @@
+import { repairsIn } from '../actions/changeRepair.ts';
 import { archiveVehicle, beginVehicle } from '../actions/vehicles.ts';
+import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { always, type Command, stateFor, unless } from './command.ts';
 import { firstReason, withoutCapture, withoutEditing, withoutVehicle } from './reasons.ts';
@@ -32,4 +34,13 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
       if (captureId !== null) dialogs.getState().show({ kind: 'columns', captureId });
     },
   ),
+  unless('vehicle.repairs', withoutRepairs, ({ workspace, notices }) => {
+    workspace.getState().set({ report: 'capture', rightMargin: true });
+    notices.getState().say('What was repaired is listed in the margin, each with a button that undoes it.');
+  }),
 ];
+
+function withoutRepairs(program: Program): string | null {
+  const none = repairsIn(program) === 0 ? 'Nothing had to be repaired when this capture was read.' : null;
+  return firstReason(withoutCapture(program), none);
+}

@@ -1,8 +1,10 @@
+import { Download } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Problem } from '../../core/reading/problem.ts';
 import type { ColumnGuess, ColumnQuestion } from '../../core/reading/readCapture.ts';
 import { changeColumns, columnQuestion, keepGuess } from '../actions/changeColumns.ts';
+import { exportColumns, undoneIn } from '../actions/exportColumns.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { Button } from '../widgets/Button.tsx';
@@ -34,7 +36,18 @@ export function ColumnsDialog({ captureId, onClose }: DialogProps & { readonly c
   };
   if (question === null) {
     return (
-      <Dialog title="Columns" lead={name} onClose={leave}>
+      <Dialog
+        title="Columns"
+        lead={name}
+        onClose={leave}
+        foot={
+          asked && undoneIn(program, captureId).length > 0 ? (
+            <Button icon={Download} onPress={() => void exportColumns(program, captureId, null, [])}>
+              Export as columns file
+            </Button>
+          ) : undefined
+        }
+      >
         <p>
           {asked
             ? 'This kind of file says itself which column is what; there is nothing to choose.'
@@ -60,12 +73,14 @@ function Asked({ captureId, name, question, onClose }: AskedProps) {
   const timed = guesses.some((guess) => guess.role === 'time');
   const read = useStore(program.captures, (state) => state.held[captureId]?.summary);
 
+  const choice = choiceOf(question.headerKey, guesses, rateHz);
+
   const keep = async (): Promise<void> => {
     if (!timed && rateHz === null && question.needsRate) {
       setProblem(rateMissing(name));
       return;
     }
-    const wrong = await changeColumns(program, captureId, choiceOf(question.headerKey, guesses, rateHz));
+    const wrong = await changeColumns(program, captureId, choice);
     if (wrong === null) onClose();
     else setProblem(wrong);
   };
@@ -78,6 +93,9 @@ function Asked({ captureId, name, question, onClose }: AskedProps) {
       onClose={onClose}
       foot={
         <>
+          <Button icon={Download} onPress={() => void exportColumns(program, captureId, choice, guesses)}>
+            Export as columns file
+          </Button>
           <Button look="quiet" onPress={onClose}>
             Leave the guess
           </Button>

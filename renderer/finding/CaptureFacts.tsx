@@ -10,6 +10,7 @@ import { recordOf } from '../state/recordStore.ts';
 import { choicesOf, SelectField } from '../widgets/SelectField.tsx';
 import { bytesWords, countWords, numberWords } from '../words/numbers.ts';
 import { durationWords } from '../words/times.ts';
+import { OddThings } from './OddThings.tsx';
 
 /** What was found in the shown capture: layout, length, channels with their rates, and everything odd. */
 export function CaptureFacts() {
@@ -27,13 +28,17 @@ export function CaptureFacts() {
         choices={choicesOf<CaptureRef['kind']>(CAPTURE_KIND_WORDS)}
         onValue={(kind) => program.record.getState().edit(setCaptureKind(capture.id, kind))}
       />
-      {summary === undefined ? <p className="soft">Its file is not open.</p> : <Found summary={summary} />}
+      {summary === undefined ? (
+        <p className="soft">Its file is not open.</p>
+      ) : (
+        <Found captureId={capture.id} summary={summary} />
+      )}
       <p className="hash soft">SHA-256 {capture.sha256}</p>
     </div>
   );
 }
 
-function Found({ summary }: { readonly summary: CaptureSummary }) {
+function Found({ captureId, summary }: { readonly captureId: string; readonly summary: CaptureSummary }) {
   const { durationS, rows, bytes, layout, startClock, warnings, channels } = summary;
   return (
     <>
@@ -42,21 +47,7 @@ function Found({ summary }: { readonly summary: CaptureSummary }) {
         {[durationWords(durationS), countWords(rows, 'row'), bytesWords(bytes)].join(', ')}
         {startClock === null ? '' : `, clock starts at ${startClock.replace('T', ' ')}`}
       </p>
-      <section className="reportPart">
-        <h3>What was odd</h3>
-        {warnings.length === 0 ? (
-          <p className="soft">Nothing.</p>
-        ) : (
-          <ul className="warnings">
-            {warnings.map((warning) => (
-              <li key={`${warning.id} ${warning.row} ${warning.detail}`}>
-                {warning.detail}
-                {warning.repaired && <span className="soft"> Repaired while reading.</span>}
-              </li>
-            ))}
-          </ul>
-        )}
-      </section>
+      <OddThings captureId={captureId} warnings={warnings} />
       <section className="reportPart">
         <h3>Channels</h3>
         <table className="measures channels">
