@@ -43,7 +43,7 @@ function restartWords(count: number, repaired: boolean): string {
       : [`Time starts again ${count} times, so the file holds ${count + 1} recordings`, 'each was'];
   const follows = repaired
     ? `${each} put ${BETWEEN_RECORDINGS_S} s behind the one before`
-    : 'all stand at the times the file gives, one over the other';
+    : 'all stand at the times the file gives, and a window may hold rows of several';
   return `${what}; ${follows}.`;
 }
 

@@ -1,9 +1,13 @@
 // Repairs of the times that a person has undone. Times and values were worked by hand from the rows that stand here.
 
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Capture } from '../../../../core/capture/capture.ts';
+import { type Capture, findChannel } from '../../../../core/capture/capture.ts';
+import { buildPyramid } from '../../../../core/capture/pyramid.ts';
 import { REPAIR_IDS, type RepairId, repairOf } from '../../../../core/capture/repairs.ts';
+import { viewOf } from '../../../../core/capture/viewOf.ts';
 import { withAsWritten } from '../../../../core/record/asWritten.ts';
+import { scoreCapture } from '../../../../core/scoreCapture.ts';
 import { readAsWritten, samplesOf } from '../../../support/readAsWritten.ts';
 import { readText } from '../../../support/readText.ts';
 import { type MdfGroup, writeMdf4 } from '../../../support/writeMdf4.ts';
@@ -83,7 +87,7 @@ describe('a second recording, undone', () => {
       {
         id: 'secondRecording',
         detail:
-          'Time starts again, so the file holds another recording; all stand at the times the file gives, one over the other.',
+          'Time starts again, so the file holds another recording; all stand at the times the file gives, and a window may hold rows of several.',
         row: 32,
         repaired: false,
       },
@@ -135,6 +139,37 @@ describe('equal times, undone', () => {
     ]);
   });
 });
+
+describe('equal times that stay', () => {
+  /** A drive whose clock is cut to whole seconds: ten rows a second carry the same time. */
+  const coarse = readFileSync('assets/drives/van-before.csv', 'utf8').replaceAll(/^(-?\d+)\.\d+,/gm, '$1,');
+
+  it('are drawn with every peak', async () => {
+    const capture = await readAsWritten(coarse, ['duplicateTimes']);
+    const channel = findChannel(capture, 'downstreamO2', 1);
+    if (channel === null) throw new Error('no rear sensor');
+    const view = viewOf(channel, buildPyramid(channel.values), 0, capture.durationS, 100);
+    expect([Math.min(...view.low), Math.max(...view.high)]).toEqual([
+      Math.fround(channel.facts.min),
+      Math.fround(channel.facts.max),
+    ]);
+  });
+
+  it('let nothing be judged that needs a rate, and give no number that is none', async () => {
+    const capture = await readAsWritten(coarse, ['duplicateTimes']);
+    const score = scoreCapture(capture, { windows: null, bank: null, thermal: [], troubleCodes: [] });
+    expect(score.windows.length).toBeGreaterThan(0);
+    expect(score.verdict).toMatchObject({ finding: 'cannotTell' });
+    expect(numbersIn(score).filter((value) => !Number.isFinite(value))).toEqual([]);
+    const counted = score.windows.flatMap(({ measures }) => measures.filter(({ id }) => id === 'upstreamSwitchHz'));
+    expect(counted.map(({ value }) => value)).toEqual(score.windows.map(() => null));
+  });
+});
+
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+}
 
 describe('order of time, undone', () => {
   const cells = ['0', '0.1', '0.2', '0.4', '0.3', '0.5', '0.8', '0.7', '0.6', '0.9', '1'];
