@@ -1,29 +1,35 @@
 import type { CaptureWarning } from '../../capture/warnings.ts';
 
+/** A time that comes more usual ticks of the clock later than this lies behind a silence (our choice). */
+const TICKS_OF_SILENCE = 3;
+/** So many runs of equal times tell the usual tick. */
+const RUNS_LOOKED_AT = 4096;
+
 /**
  * Spreads rows that carry the same time evenly up to the next time, as an instrument with a coarse clock leaves them:
  * ten rows stamped 12:00:01 were taken a tenth of a second apart. `timesS` is ascending and is changed. The last run and
- * pairs, before which rows may be missing, are spread with the step of the run before them. With `asWritten` they are
- * only counted, and keep their times.
+ * pairs, before which rows may be missing, are spread with the step of the run before them; rows before a silence over
+ * the usual tick of the clock. With `asWritten` they are only counted, and keep their times.
  */
 export function spreadEqualTimes(
   timesS: Float64Array,
   rowOf: (index: number) => number | null,
   asWritten: boolean,
 ): CaptureWarning | null {
+  const usual = usualTick(timesS);
   let equal = 0;
   let first = -1;
   let step = 0;
   for (let i = 0; i < timesS.length; ) {
     const value = timesS[i] ?? 0;
-    let end = i + 1;
-    while (end < timesS.length && timesS[end] === value) end++;
+    const end = endOfRun(timesS, i);
     const run = end - i;
     if (run > 1) {
       const next = timesS[end];
-      if (next !== undefined)
-        step = Math.min((next - value) / run, step > 0 && run < 3 ? step : Number.POSITIVE_INFINITY);
-      else if (step === 0) step = 1 / run;
+      if (next !== undefined) {
+        const tick = next - value > TICKS_OF_SILENCE * usual ? usual : next - value;
+        step = Math.min(tick / run, step > 0 && run < 3 ? step : Number.POSITIVE_INFINITY);
+      } else if (step === 0) step = 1 / run;
       if (!asWritten) for (let k = 1; k < run; k++) timesS[i + k] = value + k * step;
       equal += run - 1;
       if (first < 0) first = i + 1;
@@ -41,4 +47,24 @@ export function spreadEqualTimes(
     count: equal,
     repaired: !asWritten,
   };
+}
+
+/** One past the last row that carries the time of row `i`. */
+function endOfRun(timesS: Float64Array, i: number): number {
+  let end = i + 1;
+  while (end < timesS.length && timesS[end] === timesS[i]) end++;
+  return end;
+}
+
+/** Median time from a run of equal times to the next time; infinite where there are no runs. */
+function usualTick(timesS: Float64Array): number {
+  const ticks: number[] = [];
+  for (let i = 0; i < timesS.length && ticks.length < RUNS_LOOKED_AT; ) {
+    const end = endOfRun(timesS, i);
+    const next = timesS[end];
+    if (end - i > 1 && next !== undefined) ticks.push(next - (timesS[i] ?? 0));
+    i = end;
+  }
+  ticks.sort((a, b) => a - b);
+  return ticks[ticks.length >> 1] ?? Number.POSITIVE_INFINITY;
 }

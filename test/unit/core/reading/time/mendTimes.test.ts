@@ -58,6 +58,12 @@ describe('spreading equal times', () => {
     expect([...timesS]).toEqual([0, 0.25, 0.5, 0.75, 1, 1.25, 2]);
   });
 
+  it('spreads rows before a silence over a usual tick of the clock, and not over the silence', () => {
+    const timesS = Float64Array.of(0, 0, 0, 3, 3, 3, 6, 6, 6, 36, 36, 36);
+    spreadEqualTimes(timesS, (i) => i, false);
+    expect([...timesS]).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 36, 37, 38]);
+  });
+
   it('leaves different times alone', () => {
     const timesS = Float64Array.of(0, 0.1, 0.3);
     expect(spreadEqualTimes(timesS, () => 1, false)).toBeNull();
