@@ -16,7 +16,7 @@ export function spreadEqualTimes(
   rowOf: (index: number) => number | null,
   asWritten: boolean,
 ): CaptureWarning | null {
-  const usual = usualTick(timesS);
+  let usual: number | null = null;
   let equal = 0;
   let first = -1;
   let step = 0;
@@ -25,6 +25,7 @@ export function spreadEqualTimes(
     const end = endOfRun(timesS, i);
     const run = end - i;
     if (run > 1) {
+      usual ??= usualTick(timesS, i);
       const next = timesS[end];
       if (next !== undefined) {
         const tick = next - value > TICKS_OF_SILENCE * usual ? usual : next - value;
@@ -56,10 +57,10 @@ function endOfRun(timesS: Float64Array, i: number): number {
   return end;
 }
 
-/** Median time from a run of equal times to the next time; infinite where there are no runs. */
-function usualTick(timesS: Float64Array): number {
+/** Median time from a run of equal times, from row `first` on, to the next time; infinite where no time follows. */
+function usualTick(timesS: Float64Array, first: number): number {
   const ticks: number[] = [];
-  for (let i = 0; i < timesS.length && ticks.length < RUNS_LOOKED_AT; ) {
+  for (let i = first; i < timesS.length && ticks.length < RUNS_LOOKED_AT; ) {
     const end = endOfRun(timesS, i);
     const next = timesS[end];
     if (end - i > 1 && next !== undefined) ticks.push(next - (timesS[i] ?? 0));

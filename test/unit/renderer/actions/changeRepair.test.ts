@@ -122,6 +122,21 @@ describe('undoing a repair', () => {
     expect([lastsS(window), window.program.notices.getState().problems]).toEqual([29.9, []]);
   });
 
+  it('by undo, where the file is another one by now, leaves the record right and the capture missed', async () => {
+    const window = await opened();
+    await undo(window);
+    await window.quiet();
+    const picked = window.file('twice.csv', TWICE);
+    const other = new TextEncoder().encode(TWICE.replace('0.8', '0.9'));
+    window.standIn.addFile({ picked, words: '', bytes: async () => other });
+    runCommand(window.program, 'edit.undo');
+    await window.quiet();
+    const { held, missing } = window.program.captures.getState();
+    expect([capture(window)?.columnChoice, Object.keys(held)]).toEqual([null, []]);
+    expect(missing).toEqual({ [window.captureId]: { captureId: window.captureId, why: 'changed' } });
+    expect(window.program.notices.getState().problems).toHaveLength(1);
+  });
+
   it('changes nothing in a record that can only be read', async () => {
     const window = await opened();
     const record = recordOf(window.program.record.getState());
