@@ -10,6 +10,8 @@ export interface HeaderFound {
   readonly units: readonly (string | null)[];
   readonly nameRows: readonly number[];
   readonly unitRow: number | null;
+  /** Rows between the header and the first whole row of data, passed over: "engine off". */
+  readonly remarkRows: readonly number[];
   /** First row of data. */
   readonly dataRow: number;
 }
@@ -26,8 +28,8 @@ export function findHeader(original: DialectFound): HeaderFound | null {
   for (let i = dataRow - 1; i >= 0 && i >= dataRow - MOST_ROWS_ABOVE; i--) {
     const row = rows[i] ?? [];
     if (isBlank(row)) continue;
-    if (!couldBeHeader(row, width)) break;
-    above.push(i);
+    if (couldBeHeader(row, width)) above.push(i);
+    else if (above.length > 0 || !isRemark(row)) break;
   }
   const unitRow = above.findIndex((i) => isUnitRow(rows[i] ?? []));
   const unitIndex = unitRow >= 0 && unitRow <= 2 && above.length > 1 ? (above[unitRow] ?? null) : null;
@@ -43,7 +45,11 @@ export function findHeader(original: DialectFound): HeaderFound | null {
     const cell = unitIndex === null ? '' : (rows[unitIndex]?.[column] ?? '').trim();
     return cell === '' ? null : cell;
   });
-  return { names, units, nameRows, unitRow: unitIndex, dataRow };
+  const lowest = Math.max(unitIndex ?? -1, ...nameRows);
+  const remarkRows = Array.from({ length: lowest < 0 ? 0 : dataRow - lowest - 1 }, (_, k) => lowest + 1 + k).filter(
+    (i) => !isBlank(rows[i] ?? []),
+  );
+  return { names, units, nameRows, unitRow: unitIndex, remarkRows, dataRow };
 }
 
 /** Rows looked at behind a candidate, blank ones not counted, and how many of them must be data. */
@@ -92,6 +98,11 @@ function joinBrackets(row: readonly string[], { width, dialect }: DialectFound):
 
 function isBlank(row: readonly string[]): boolean {
   return row.every((cell) => cell.trim() === '');
+}
+
+/** One cell of words among rows of several: what somebody noted while recording. */
+function isRemark(row: readonly string[]): boolean {
+  return row.filter((cell) => cell.trim() !== '').length === 1;
 }
 
 /** A header has about as many cells as the data, and most of them are words. */

@@ -1,11 +1,13 @@
 import { findUnit } from '../../units/findUnit.ts';
 import { splitNameAndUnit } from '../naming/splitNameAndUnit.ts';
+import { shownText } from '../shownText.ts';
 import { decodeText } from './decodeText.ts';
 import { type DialectFound, findDialect } from './dialect.ts';
 import { type EncodingFound, firstBrokenUtf8 } from './encoding.ts';
 import { findHeader, type HeaderFound } from './findHeader.ts';
 import { headerKeyOf } from './headerKey.ts';
 import { type ColumnSample, sampleColumns } from './sampleColumns.ts';
+import type { Tally } from './tally.ts';
 import type { TextColumn, TextHead } from './textPlan.ts';
 
 /** So much of a file is looked at to find its dialect and header. */
@@ -38,6 +40,7 @@ export function readHead(name: string, bytes: Uint8Array, whole: boolean, encodi
     headerKey: headerKeyOf(columns.map(({ heading }) => heading)),
     columns,
     preamble: preambleOf(found, header),
+    remarks: remarksOf(found, header),
     dataByte,
     rowBytes: rowBytesOf(bytes, dataByte, end, onlyCr ? 13 : 10),
     dataLine: line + 1,
@@ -93,6 +96,13 @@ function textColumn(header: HeaderFound, sample: ColumnSample, index: number): T
 function preambleOf({ rows, dialect }: DialectFound, header: HeaderFound): string[] {
   const end = Math.min(header.dataRow, ...header.nameRows);
   return rows.slice(0, end).map((row) => row.join(dialect.delimiter));
+}
+
+function remarksOf(found: DialectFound, { remarkRows }: HeaderFound): Tally {
+  const [first] = remarkRows;
+  if (first === undefined) return { count: 0, line: 0, sample: '' };
+  const words = (found.rows[first] ?? []).join(' ').trim();
+  return { count: remarkRows.length, line: lineOfRow(found, first) + 1, sample: shownText(words, 40) };
 }
 
 /** Number of lines before a row, lines inside quoted cells counted. */

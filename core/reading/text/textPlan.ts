@@ -3,6 +3,7 @@ import type { DialectFound } from './dialect.ts';
 import type { Encoding } from './encoding.ts';
 import type { HeaderFound } from './findHeader.ts';
 import type { ColumnSample } from './sampleColumns.ts';
+import type { Tally } from './tally.ts';
 
 /** More columns than this are no recording. */
 export const MOST_COLUMNS = 4096;
@@ -30,6 +31,8 @@ export interface TextHead {
   readonly columns: readonly TextColumn[];
   /** Lines before the header, for what they tell about rate and date. */
   readonly preamble: readonly string[];
+  /** Rows between header and data that were passed over. */
+  readonly remarks: Tally;
   /** Byte at which the rows of data begin, and its line number, from 1. */
   readonly dataByte: number;
   readonly dataLine: number;

@@ -16,6 +16,12 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
     if (of.count > 0) found.push({ id, detail, row: of.line === 0 ? null : of.line, count: of.count, repaired: false });
   };
   const { skipped, headers, short, long, missing, cut, open } = tally;
+  const { remarks } = head;
+  say(
+    'rowsSkipped',
+    remarks,
+    `${rows(remarks)} between the header and the first whole row of values ${were(remarks)} left out; the first reads “${remarks.sample}”.`,
+  );
   say(
     'rowsSkipped',
     skipped,

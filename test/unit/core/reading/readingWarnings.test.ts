@@ -23,6 +23,25 @@ describe('what is told about a text', () => {
     expect(await warningsOf(text)).toMatchObject([{ id: 'rowsSkipped', row: 12, count: 2, repaired: false }]);
   });
 
+  it('remarks between header and data, which hide the header from nobody', async () => {
+    const text = ['Recorder 5', HEADER, 'engine off', '', 'marker 1', body].join('\n');
+    const { capture } = await readText(text);
+    expect(capture.channels.map(({ role }) => role)).toEqual(['rpm', 'upstreamO2']);
+    expect(capture.warnings).toMatchObject([
+      {
+        id: 'rowsSkipped',
+        row: 3,
+        count: 2,
+        repaired: false,
+        detail:
+          '2 rows between the header and the first whole row of values were left out; the first reads “engine off”.',
+      },
+    ]);
+    expect(capture.rows).toBe(40);
+    const withUnits = ['Time,RPM,O2 B1S1', 's,1/min,V', 'key on', body].join('\n');
+    expect((await readText(withUnits)).capture.channels.map(({ fileUnit }) => fileUnit)).toEqual(['1/min', 'V']);
+  });
+
   it('a header that stands again', async () => {
     const text = [HEADER, ...lines.slice(0, 20), HEADER, ...lines.slice(20), ''].join('\n');
     const { capture } = await readText(text);
