@@ -3,6 +3,7 @@ import { Dialogs } from './dialogs/Dialogs.tsx';
 import { useProgram } from './program/programContext.ts';
 import { StartPage } from './start/StartPage.tsx';
 import { recordOf } from './state/recordStore.ts';
+import { Centre } from './workspace/Centre.tsx';
 import { DropSign } from './workspace/DropSign.tsx';
 import { StatusLine } from './workspace/StatusLine.tsx';
 import { Workspace } from './workspace/Workspace.tsx';
@@ -13,9 +14,10 @@ export function App() {
   const open = useStore(program.record, (state) => recordOf(state) !== null);
   const begun = useStore(program.shelf, (shelf) => shelf.begun);
   const reading = useStore(program.captures, (captures) => captures.jobs.length > 0);
+  const beginning = useStore(program.captures, (captures) => captures.beginning);
   return (
     <div className="program">
-      {open ? <Workspace /> : (begun || reading) && <StartPage />}
+      {open ? <Workspace /> : beginning !== null ? <Centre /> : (begun || reading) && <StartPage />}
       <StatusLine />
       <DropSign />
       <Dialogs />

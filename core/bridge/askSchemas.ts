@@ -32,6 +32,7 @@ export const ASK_SCHEMAS = {
     choice: columnChoiceSchema.nullable(),
     alwaysAsk: z.boolean().exactOptional(),
   }),
+  openBeginning: z.strictObject({ token: z.string().max(128), choice: columnChoiceSchema.nullable() }),
   close: z.strictObject({ key }),
   views: z.strictObject({
     key,

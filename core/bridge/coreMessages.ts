@@ -19,10 +19,15 @@ import type { CaptureWindow } from '../windows/window.ts';
 export type ChannelSummary = Omit<Channel, 'values' | 'time'> & { readonly samples: number };
 
 /** A capture without its samples, and the key under which the service holds it. */
-export interface CaptureSummary extends Omit<Capture, 'channels'> {
+export interface CaptureOutline extends Omit<Capture, 'channels'> {
   readonly key: string;
-  readonly sha256: string;
   readonly channels: readonly ChannelSummary[];
+}
+
+/** The outline of a capture that was read whole. */
+export interface CaptureSummary extends CaptureOutline {
+  /** Of the bytes of its file. */
+  readonly sha256: string;
 }
 
 /** A window of a capture the service holds. */
@@ -42,6 +47,11 @@ export interface CoreQuestions {
   open: {
     ask: { readonly token: string; readonly choice: ColumnChoice | null; readonly alwaysAsk?: boolean };
     reply: { readonly summary: CaptureSummary; readonly question: ColumnQuestion | null };
+  };
+  /** The first rows of a long capture, to look at while `open` reads the whole; held and closed like any other. */
+  openBeginning: {
+    ask: { readonly token: string; readonly choice: ColumnChoice | null };
+    reply: CaptureOutline;
   };
   close: { ask: { readonly key: string }; reply: null };
   /** One view per channel, in the order asked; `buckets` is the width of the pane in device pixels. */

@@ -4,6 +4,7 @@ import type { Capture } from '../capture/capture.ts';
 import type { Bank, Role } from '../capture/roles.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { ColumnChoice } from '../record/schema.ts';
+import { firstLines } from './firstLines.ts';
 import { knownOther } from './knownOther.ts';
 import { LAYOUTS } from './layouts/index.ts';
 import type { FileHead, Layout } from './layouts/layout.ts';
@@ -34,6 +35,8 @@ export interface ReadOptions {
    * left out.
    */
   readonly memoryBytes?: number;
+  /** Reads only the lines that end within so many unpacked bytes; everything where it is left out. */
+  readonly mostBytes?: number;
   /** Called from time to time, at least every few hundred kilobytes; must be cheap. */
   onProgress?(progress: ReadProgress): void;
   /** Asked between chunks; true stops reading with the outcome `cancelled`. */
@@ -142,7 +145,10 @@ async function readBytes(
   const head: FileHead = { name, bytes: peeked.bytes, whole: peeked.whole };
   const layout = surestLayout(head);
   if (layout === null) return refused(whyUnreadable(head));
-  return layout.read({ head, chunks: peeked.all(), bytesTotal, options, goesOn });
+  const { mostBytes } = options;
+  if (mostBytes === undefined) return layout.read({ head, chunks: peeked.all(), bytesTotal, options, goesOn });
+  const chunks = firstLines(peeked.all(), mostBytes);
+  return layout.read({ head, chunks, bytesTotal: Math.min(bytesTotal ?? mostBytes, mostBytes), options, goesOn });
 }
 
 /** The layout that is surest of a file, the first of equals; null where none fits. */

@@ -5,7 +5,6 @@ import type { CoreFunctions, Drawer } from './coreFunctions.ts';
 /** An open capture with what has been prepared for drawing it. */
 export interface HeldCapture {
   readonly key: string;
-  readonly sha256: string;
   readonly capture: Capture;
   channel(id: string): Channel | null;
   /** Made when the channel is first drawn, kept until the capture is closed. */
@@ -24,13 +23,12 @@ export class HeldCaptures {
   }
 
   /** `askId` is the question that opened it. */
-  hold(capture: Capture, sha256: string, askId: number): HeldCapture {
+  hold(capture: Capture, askId: number): HeldCapture {
     this.#opened++;
     const drawers = new Map<string, Drawer>();
     const channels = new Map(capture.channels.map((channel) => [channel.id, channel]));
     const held: HeldCapture = {
       key: `capture-${this.#opened}`,
-      sha256,
       capture,
       channel: (id) => channels.get(id) ?? null,
       drawer: (channel) => {

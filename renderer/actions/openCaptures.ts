@@ -15,6 +15,7 @@ import { openRecord, openVehicle } from './openVehicle.ts';
 import { type ReadFile, readPicked } from './readPicked.ts';
 import { refreshShelf } from './refreshShelf.ts';
 import { isSampleVehicle, sampleCapture, sampleVehicle, stemOf } from './sampleStories.ts';
+import { showBeginning } from './showBeginning.ts';
 
 /** Seconds across in which a front sensor's switches can be told apart on a laptop. */
 const READABLE_S = 20;
@@ -42,16 +43,24 @@ export async function openDropped(program: Program, files: readonly unknown[], i
 export async function openPicked(program: Program, picks: readonly Picked[], into: Into = 'open'): Promise<void> {
   let where = into;
   for (const picked of picks) {
-    program.notices.getState().clear('open');
-    const outcome = await readPicked(program, picked, 'recalled');
-    if (!outcome.ok) {
-      if (outcome.problem.id === 'cancelled') program.notices.getState().say(`Opening ${picked.name} was cancelled.`);
-      else tell(program, outcome.problem);
-      continue;
-    }
-    if (await adopt(program, outcome.value, where)) where = 'open';
+    if (await openOne(program, picked, where)) where = 'open';
   }
   await refreshShelf(program);
+}
+
+/** Opens one file, whose first rows are shown while it is read. False where it did not become a capture. */
+async function openOne(program: Program, picked: Picked, into: Into): Promise<boolean> {
+  program.notices.getState().clear('open');
+  const over = showBeginning(program, picked);
+  try {
+    const outcome = await readPicked(program, picked, 'recalled');
+    if (outcome.ok) return await adopt(program, outcome.value, into);
+    if (outcome.problem.id === 'cancelled') program.notices.getState().say(`Opening ${picked.name} was cancelled.`);
+    else tell(program, outcome.problem);
+    return false;
+  } finally {
+    over();
+  }
 }
 
 /** Makes a read file a capture of its vehicle, and shows it. False where its vehicle could not be opened. */

@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'react';
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
 import { countWords, KEPT_SPACE, numberWords } from '../words/numbers.ts';
 import { fullTraceWords } from './paneWords.ts';
 import { countSwitches } from './switchCount.ts';
 import type { TraceSource } from './traceStackProps.ts';
 
 interface DifferenceLineProps {
-  readonly capture: CaptureSummary;
+  readonly capture: CaptureOutline;
   readonly source: TraceSource;
   readonly channelIds: readonly string[];
   readonly cursorS: number;
@@ -76,7 +76,7 @@ function useSwitches(props: DifferenceLineProps): readonly SwitchWords[] {
   return counted;
 }
 
-function switches(capture: CaptureSummary, channelId: string): boolean {
+function switches(capture: CaptureOutline, channelId: string): boolean {
   const role = capture.channels.find(({ id }) => id === channelId)?.role;
   return role === 'upstreamO2' || role === 'downstreamO2';
 }

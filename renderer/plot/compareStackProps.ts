@@ -1,13 +1,13 @@
 // What the panes of a comparison are given and what they say back: two windows, of two captures or of one, on one time
 // axis that counts from the start of each.
 
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import type { DisplayUnits, PaneLayout, TraceSource } from './traceStackProps.ts';
 
 /** One side of a comparison. */
 export interface ComparedSide {
-  readonly capture: CaptureSummary;
+  readonly capture: CaptureOutline;
   /** Must be the same object from render to render. */
   readonly source: TraceSource;
   readonly window: Stretch;

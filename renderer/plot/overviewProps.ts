@@ -1,11 +1,11 @@
 // What the strip with the whole capture is given and what it says back.
 
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import type { ShownNote, ShownWindow, TraceSource } from './traceStackProps.ts';
 
 export interface OverviewProps {
-  readonly capture: CaptureSummary;
+  readonly capture: CaptureOutline;
   /** Must be the same object from render to render. */
   readonly source: TraceSource;
   /** Channels drawn in the strip, each over the strip's whole height; two or three say enough. */

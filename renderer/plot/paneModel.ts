@@ -1,6 +1,6 @@
 // Everything a pane needs to be drawn and named, made from its layout: plain data, so that it can be looked at in a test.
 
-import type { CaptureSummary, ChannelSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline, ChannelSummary } from '../../core/bridge/coreMessages.ts';
 import { PANE_COLOURS, type Theme, TRACE_COLOURS, traceDash, traceWidth } from '../style/traceColours.ts';
 import type { PaneTrace, PaneWish } from './paneDrawing.ts';
 import { fullTraceWords, kindOf, paneTitle, paneUnit, shownGuide, traceWords } from './paneWords.ts';
@@ -29,7 +29,7 @@ export interface LegendEntry extends Omit<PaneTrace, 'feed'> {
 }
 
 export interface PaneSetting {
-  readonly capture: CaptureSummary;
+  readonly capture: CaptureOutline;
   readonly source: TraceSource;
   readonly theme: Theme;
   readonly units: DisplayUnits | undefined;
@@ -70,7 +70,7 @@ export function paneModel(pane: PaneLayout, setting: PaneSetting): PaneModel {
   };
 }
 
-export function channelsOf(ids: readonly string[], capture: CaptureSummary): ChannelSummary[] {
+export function channelsOf(ids: readonly string[], capture: CaptureOutline): ChannelSummary[] {
   return ids.flatMap((id) => capture.channels.find((channel) => channel.id === id) ?? []);
 }
 
@@ -96,7 +96,7 @@ function legendEntry(
   channel: ChannelSummary,
   index: number,
   among: readonly ChannelSummary[],
-  capture: CaptureSummary,
+  capture: CaptureOutline,
   theme: Theme,
 ): LegendEntry {
   return {

@@ -1,6 +1,6 @@
 // What panes and traces are called.
 
-import type { CaptureSummary, ChannelSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline, ChannelSummary } from '../../core/bridge/coreMessages.ts';
 import { ROLE_FACTS } from '../../core/capture/roles.ts';
 import { paneKindOf } from '../panes/index.ts';
 import type { Guide, PaneKind } from '../panes/paneKind.ts';
@@ -17,7 +17,7 @@ export function kindOf(channels: readonly ChannelSummary[]): PaneKind {
 }
 
 /** Name of a pane: of its quantity, or of its one role, with the bank where the capture has two and the pane shows one of them. */
-export function paneTitle(channels: readonly ChannelSummary[], capture: CaptureSummary): string {
+export function paneTitle(channels: readonly ChannelSummary[], capture: CaptureOutline): string {
   const roles = new Set(channels.map(({ role }) => role));
   const names = [
     ...new Set(
@@ -39,7 +39,7 @@ export function paneUnit(units: readonly string[]): string {
 }
 
 /** What a trace is called inside its pane; empty where the pane's name says it already. */
-export function traceWords(channel: ChannelSummary, among: readonly ChannelSummary[], capture: CaptureSummary): string {
+export function traceWords(channel: ChannelSummary, among: readonly ChannelSummary[], capture: CaptureOutline): string {
   const kind = paneKindOf(channel.role);
   const parts: string[] = [];
   const word = channel.role === 'other' ? channel.name : kind.channelWords[channel.role];
@@ -57,7 +57,7 @@ export function traceWords(channel: ChannelSummary, among: readonly ChannelSumma
 }
 
 /** The full name of a trace, for those who do not see its pane: "Upstream oxygen sensor, bank 1". */
-export function fullTraceWords(channel: ChannelSummary, capture: CaptureSummary): string {
+export function fullTraceWords(channel: ChannelSummary, capture: CaptureOutline): string {
   const name = channel.role === 'other' ? channel.name : ROLE_FACTS[channel.role].words;
   return channel.bank !== null && hasTwoBanks(capture) ? `${name}, bank ${channel.bank}` : name;
 }
@@ -81,6 +81,6 @@ export function shownGuide(guide: Guide, shown: ShownUnit): ShownGuide {
   return { low, high, words: low === high ? `${last} ${guide.words}` : `${words(low)} to ${last} ${guide.words}` };
 }
 
-function hasTwoBanks(capture: CaptureSummary): boolean {
+function hasTwoBanks(capture: CaptureOutline): boolean {
   return capture.channels.some(({ bank }) => bank === 2);
 }

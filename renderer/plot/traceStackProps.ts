@@ -1,7 +1,7 @@
 // What the stack of trace panes is given and what it says back. It keeps no state of its own beyond the pointer that is
 // down: the visible stretch, the cursor, the windows and the layout belong to the workspace.
 
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
 import type { TraceView } from '../../core/capture/traceView.ts';
 import type { Finding } from '../../core/findings/finding.ts';
 import type { Stretch } from '../../core/windows/window.ts';
@@ -72,7 +72,7 @@ export interface DisplayUnits {
 }
 
 export interface TraceStackProps {
-  readonly capture: CaptureSummary;
+  readonly capture: CaptureOutline;
   readonly source: TraceSource;
   readonly panes: readonly PaneLayout[];
   readonly visible: Stretch;

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type RefObject, useCallback, useMemo } from 'react';
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import { CursorWalk, nextStopTime } from './cursorWalk.ts';
 import { type PaneKeyDeed, paneKeyDeed } from './paneKeys.ts';
@@ -8,7 +8,7 @@ import type { PaneLayout, ShownNote, ShownWindow, TraceSource } from './traceSta
 import { panBy, showTime, type ZoomLimits, zoomAt } from './zoom.ts';
 
 export interface KeySetting {
-  readonly capture: CaptureSummary;
+  readonly capture: CaptureOutline;
   readonly source: TraceSource;
   readonly windows: readonly ShownWindow[];
   readonly notes: readonly ShownNote[];

@@ -1,6 +1,6 @@
 // What may be seen: the whole capture at most, five samples at least, and never past an end.
 
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 
 /** Samples of the fastest shown channel that stay in view at the closest zoom. */
@@ -13,7 +13,7 @@ export interface ZoomLimits extends Stretch {
 }
 
 /** Limits for a capture with these channels in view; unknown channels are passed over. */
-export function zoomLimits(capture: CaptureSummary, shownChannelIds: readonly string[]): ZoomLimits {
+export function zoomLimits(capture: CaptureOutline, shownChannelIds: readonly string[]): ZoomLimits {
   const shown = new Set(shownChannelIds);
   let fastestHz = 0;
   for (const { id, facts } of capture.channels) {

@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline, CaptureSummary } from '../../core/bridge/coreMessages.ts';
 import type { ColumnQuestion, ReadProgress } from '../../core/reading/readCapture.ts';
 import type { ColumnChoice } from '../../core/record/schema.ts';
 import type { CaptureWindow } from '../../core/windows/window.ts';
@@ -14,6 +14,13 @@ export interface OpeningJob {
   readonly startedAt: number;
   readonly progress: ReadProgress | null;
   cancel(): void;
+}
+
+/** The first rows of a file that is still being read, to look at meanwhile. */
+export interface Beginning {
+  readonly outline: CaptureOutline;
+  /** The same object as long as it is shown. */
+  readonly source: TraceSource;
 }
 
 /** A capture of the record that the core's process holds at this moment. */
@@ -38,11 +45,15 @@ export interface MissingCapture {
 
 export interface CaptureState {
   readonly jobs: readonly OpeningJob[];
+  readonly beginning: Beginning | null;
   readonly held: Readonly<Record<string, HeldCapture>>;
   readonly missing: Readonly<Record<string, MissingCapture>>;
   addJob(job: OpeningJob): void;
   progress(jobId: string, progress: ReadProgress): void;
   endJob(jobId: string): void;
+  begin(beginning: Beginning): void;
+  /** Lets a beginning go; another that is shown by now stays. */
+  endBeginning(key: string): void;
   hold(capture: HeldCapture): void;
   offers(captureId: string, offers: readonly CaptureWindow[]): void;
   answered(captureId: string): void;
@@ -61,6 +72,7 @@ export function createCaptureStore(): CaptureStore {
     };
     return {
       jobs: [],
+      beginning: null,
       held: {},
       missing: {},
       addJob: (job) => set({ jobs: [...get().jobs, job] }),
@@ -69,6 +81,8 @@ export function createCaptureStore(): CaptureStore {
           jobs: get().jobs.map((job) => (job.id === jobId && !goesBack(job, progress) ? { ...job, progress } : job)),
         }),
       endJob: (jobId) => set({ jobs: get().jobs.filter((job) => job.id !== jobId) }),
+      begin: (beginning) => set({ beginning }),
+      endBeginning: (key) => get().beginning?.outline.key === key && set({ beginning: null }),
       hold: (capture) =>
         set({
           held: { ...get().held, [capture.captureId]: capture },

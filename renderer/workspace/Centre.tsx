@@ -1,10 +1,16 @@
+import { useMemo } from 'react';
 import { useStore } from 'zustand';
 import { locateCapture } from '../actions/findCaptures.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { ComparePage } from '../compare/ComparePage.tsx';
+import { BeginningStrip } from '../plot/BeginningStrip.tsx';
 import { useProgram } from '../program/programContext.ts';
+import type { Beginning } from '../state/captureStore.ts';
 import { recordOf } from '../state/recordStore.ts';
+import { themeOf } from '../state/settingsStore.ts';
 import { Button } from '../widgets/Button.tsx';
+import { BeginningTraces } from './BeginningTraces.tsx';
+import { firstPanes } from './firstPanes.ts';
 import { OpeningJobs } from './OpeningJobs.tsx';
 import { ToolRow } from './ToolRow.tsx';
 import { Traces } from './Traces.tsx';
@@ -17,9 +23,12 @@ export function Centre() {
   const compare = useStore(program.workspace, (state) => state.compare);
   const table = useStore(program.workspace, (state) => state.table);
   const held = useStore(program.captures, (captures) => (captureId === null ? null : captures.held[captureId]));
+  const beginning = useStore(program.captures, (captures) => captures.beginning);
+  const empty = compare === null && held == null;
   return (
     <main className="centre" tabIndex={-1}>
       <OpeningJobs />
+      {beginning !== null && !empty && <SmallBeginning beginning={beginning} />}
       {compare !== null && <ComparePage compare={compare} />}
       {compare === null && held != null && (
         <>
@@ -28,9 +37,17 @@ export function Centre() {
           {table && <ValuesTable held={held} />}
         </>
       )}
-      {compare === null && held == null && <NothingShown captureId={captureId} />}
+      {empty && beginning !== null && <BeginningTraces beginning={beginning} />}
+      {empty && beginning === null && <NothingShown captureId={captureId} />}
     </main>
   );
+}
+
+/** What is shown stays, to work on; what is being read has a strip above it. */
+function SmallBeginning({ beginning: { outline, source } }: { readonly beginning: Beginning }) {
+  const theme = useStore(useProgram().settings, themeOf);
+  const channelIds = useMemo(() => firstPanes(outline, false)[0]?.channelIds ?? [], [outline]);
+  return <BeginningStrip key={outline.key} capture={outline} source={source} channelIds={channelIds} theme={theme} />;
 }
 
 /** What will be here, and the one thing to do next. */

@@ -5,7 +5,7 @@ import { useProgram } from '../program/programContext.ts';
 import type { OpeningJob } from '../state/captureStore.ts';
 import { Button } from '../widgets/Button.tsx';
 import { bytesWords, numberWords } from '../words/numbers.ts';
-import { progressStage, timeLeftWords } from './progressStage.ts';
+import { BAR_FROM_MS, progressStage, timeLeftWords } from './progressStage.ts';
 
 const LOOK_EVERY_MS = 250;
 
@@ -25,7 +25,9 @@ export function OpeningJobs() {
 
 function Job({ job }: { readonly job: OpeningJob }) {
   const elapsedMs = useElapsed(job.startedAt);
-  const stage = progressStage(elapsedMs);
+  const beginning = useStore(useProgram().captures, (captures) => captures.beginning !== null);
+  // The bar stands over the first rows from the moment they are shown, so that they do not move.
+  const stage = beginning ? progressStage(Math.max(elapsedMs, BAR_FROM_MS)) : progressStage(elapsedMs);
   if (stage === 'nothing') return null;
   if (stage === 'sign') {
     return (

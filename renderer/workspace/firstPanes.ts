@@ -1,7 +1,7 @@
 // Which panes a capture is first shown in: the sensors of each bank, engine speed, coolant. Everything else is a
 // command away.
 
-import type { CaptureSummary, ChannelSummary } from '../../core/bridge/coreMessages.ts';
+import type { CaptureOutline, ChannelSummary } from '../../core/bridge/coreMessages.ts';
 import type { Role } from '../../core/capture/roles.ts';
 import type { CaptureView } from '../state/viewState.ts';
 
@@ -13,7 +13,7 @@ const OTHER_WEIGHT = 1.6;
 const FRONT: readonly Role[] = ['upstreamO2', 'upstreamLambda'];
 
 /** The whole capture in its first panes, without a cursor. */
-export function firstView(capture: CaptureSummary, overlay: boolean): CaptureView {
+export function firstView(capture: CaptureOutline, overlay: boolean): CaptureView {
   return {
     visible: { startS: 0, endS: capture.durationS },
     panes: firstPanes(capture, overlay),
@@ -25,7 +25,7 @@ export function firstView(capture: CaptureSummary, overlay: boolean): CaptureVie
 }
 
 /** Panes of the sensors, bank by bank, then engine speed and coolant, where the capture has them. */
-export function firstPanes(capture: CaptureSummary, overlay: boolean): Pane[] {
+export function firstPanes(capture: CaptureOutline, overlay: boolean): Pane[] {
   const shown = [
     ...sensorPanes(capture, overlay),
     ...(['rpm', 'coolant'] as const).flatMap((role) => capture.channels.filter(has(role)).slice(0, 1).map(paneOf)),
@@ -35,7 +35,7 @@ export function firstPanes(capture: CaptureSummary, overlay: boolean): Pane[] {
 }
 
 /** Front and rear of each bank over each other, or each in its own pane. A lambda has another scale and stays alone. */
-export function sensorPanes(capture: CaptureSummary, overlay: boolean): Pane[] {
+export function sensorPanes(capture: CaptureOutline, overlay: boolean): Pane[] {
   return ([1, 2, null] as const).flatMap((bank) => {
     const ofBank = capture.channels.filter((channel) => channel.bank === bank);
     const front = ofBank.filter((channel) => FRONT.includes(channel.role));
@@ -48,7 +48,7 @@ export function sensorPanes(capture: CaptureSummary, overlay: boolean): Pane[] {
 }
 
 /** The panes with the sensors put over each other or apart, in the height they had; other panes stay as they are. */
-export function withOverlay(panes: readonly Pane[], capture: CaptureSummary, overlay: boolean): Pane[] {
+export function withOverlay(panes: readonly Pane[], capture: CaptureOutline, overlay: boolean): Pane[] {
   const sensors = new Set(sensorPanes(capture, false).flatMap((one) => one.channelIds));
   const isSensor = (one: Pane) => one.channelIds.some((id) => sensors.has(id));
   const height = panes.filter(isSensor).reduce((sum, one) => sum + one.share, 0);

@@ -4,10 +4,12 @@ import { durationWords } from '../words/times.ts';
 /** How much is shown of a file that is being read: more the longer it takes. */
 export type ProgressStage = 'nothing' | 'sign' | 'bar' | 'barWithTime';
 
+export const BAR_FROM_MS = 2000;
+
 /** Nothing under a second, a sign from one, a bar with amount and cancel from two, the time left from ten. */
 export function progressStage(elapsedMs: number): ProgressStage {
   if (elapsedMs < 1000) return 'nothing';
-  if (elapsedMs < 2000) return 'sign';
+  if (elapsedMs < BAR_FROM_MS) return 'sign';
   return elapsedMs < 10_000 ? 'bar' : 'barWithTime';
 }
 

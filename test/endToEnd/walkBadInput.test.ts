@@ -86,24 +86,42 @@ describe('what is no capture', () => {
 });
 
 describe('a load that takes long', () => {
-  it('shows a bar with amount and cancel; cancelling leaves everything as it was', async () => {
-    const long = join(work, 'long.csv');
-    writeFileSync(long, DRIVE);
+  let long = '';
+  beforeAll(() => {
+    long = file('long.csv', DRIVE);
     const rows = DRIVE.split('\n').slice(2).join('\n');
     const block = rows.repeat(40);
     for (let i = 0; i < 70; i++) appendFileSync(long, block);
+  });
+  afterAll(() => rmSync(long));
+
+  it('shows a bar with amount and cancel; cancelling leaves everything as it was', async () => {
     const before = await program.page.evaluate(() => window.shell.listVehicles(null));
     await openByDialog(program, long);
     const bar = program.page.getByRole('progressbar', { name: 'Reading long.csv' });
     await bar.waitFor();
     expect(await bar.getAttribute('aria-valuetext')).toMatch(/MB of .*MB, .*rows/);
+    const strip = program.page.getByRole('region', { name: 'Beginning of long.csv' });
+    await strip.waitFor();
+    expect(await program.page.locator('.traceStack').count()).toBe(1); // of the capture that was shown before
     await program.page.getByRole('button', { name: 'Cancel reading long.csv' }).click();
     await bar.waitFor({ state: 'hidden' });
+    await strip.waitFor({ state: 'hidden' });
     await program.page.getByText('Opening long.csv was cancelled.').waitFor();
     expect(await problem().count()).toBe(0);
     await program.settled();
     expect(await program.page.evaluate(() => window.shell.listVehicles(null))).toEqual(before);
-    rmSync(long);
+  });
+
+  it('shows its first rows large where nothing else is shown, and goes back to the start page on cancel', async () => {
+    await choose(program, 'file.closeCapture');
+    await program.page.locator('.startPage').waitFor();
+    await openByDialog(program, long);
+    await program.page.getByText(/^The first .* of long\.csv\. The rest is being read\.$/).waitFor();
+    await program.page.getByRole('region', { name: 'Traces of long.csv' }).waitFor();
+    await program.page.getByRole('button', { name: 'Cancel reading long.csv' }).click();
+    await program.page.locator('.startPage').waitFor();
+    await openSample(program, 'van-before');
   });
 });
 
