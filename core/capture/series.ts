@@ -33,16 +33,21 @@ export function seriesOf(channel: Channel, startS: Seconds, endS: Seconds): Seri
   return { timesS: timesS.subarray(0, length), values: values.subarray(0, length) };
 }
 
+/** So many values say where a sensor rests; the share of a quantile among them is true to 0.2 %. */
+const MOST_PLACES = 400_000;
+
 /**
- * Values of a channel for which something holds, in order, without their times; a value that is missing is NaN. The engine's
- * own filter takes twenty times as long on the millions of a long capture.
+ * Values of a channel for which something holds, in order, without their times; a value that is missing is NaN. For the
+ * levels of a whole capture: a channel of more than 400,000 samples is looked at in so many places, evenly spread. The
+ * engine's own filter takes twenty times as long.
  */
 export function valuesWhere({ values }: Channel, holds: (value: number) => boolean): Float64Array {
+  const stride = Math.max(1, Math.ceil(values.length / MOST_PLACES));
   let length = 0;
-  for (let i = 0; i < values.length; i++) if (holds(values[i] ?? Number.NaN)) length++;
+  for (let i = 0; i < values.length; i += stride) if (holds(values[i] ?? Number.NaN)) length++;
   const kept = new Float64Array(length);
   let at = 0;
-  for (let i = 0; i < values.length; i++) {
+  for (let i = 0; i < values.length; i += stride) {
     const value = values[i] ?? Number.NaN;
     if (holds(value)) kept[at++] = value;
   }

@@ -1,5 +1,5 @@
 import type { Channel } from '../capture/channel.ts';
-import { seriesOf } from '../capture/series.ts';
+import { seriesOf, valuesWhere } from '../capture/series.ts';
 import { remember } from '../signal/remember.ts';
 import { median, robustRange } from '../statistics/quantile.ts';
 import type { Hertz, Seconds, Volts } from '../units/quantities.ts';
@@ -33,7 +33,7 @@ const MOST_HZ: Hertz = 25;
  */
 export const rearLife = remember((channel: Channel): RearLife => {
   const whole = seriesOf(channel, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
-  const range = robustRange(whole.values, 0.002);
+  const range = robustRange(valuesWhere(channel, Number.isFinite), 0.002);
   const rate = renewalRate(channel);
   const started = whole.timesS.findIndex((timeS) => timeS >= FROM_S);
   const from = started < 0 ? whole.timesS.length : started;
