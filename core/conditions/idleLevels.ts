@@ -13,6 +13,8 @@ import { quietIdle } from '../windows/quietIdle.ts';
 export interface IdleLevels {
   readonly frontV: Volts | null;
   readonly rearV: Volts | null;
+  /** Of the idle in which the rear sensor read highest. */
+  readonly rearHighestV: Volts | null;
   /** Sum of both trims; null unless both of those that the capture has were recorded. */
   readonly trims: Percent | null;
 }
@@ -33,20 +35,28 @@ export function idleLevels({ capture, bank }: WindowData): IdleLevels {
 
 function readLevels(capture: Capture, bank: Bank): IdleLevels {
   const front = frontChannel(capture, bank);
+  const rear = rearChannel(capture, bank);
   const trims = (['stft', 'ltft'] as const)
     .map((role) => findChannel(capture, role, bank) ?? findChannel(capture, role, null))
     .filter((channel) => channel !== null)
     .map((channel) => middleAtIdle(capture, channel));
   return {
     frontV: front?.role === 'upstreamO2' ? middleAtIdle(capture, front) : null,
-    rearV: middleAtIdle(capture, rearChannel(capture, bank)),
+    rearV: middleAtIdle(capture, rear),
+    rearHighestV: highestAtIdle(capture, rear),
     trims: trims.length === 0 || trims.includes(null) ? null : trims.reduce<number>((sum, one) => sum + (one ?? 0), 0),
   };
 }
 
+function highestAtIdle(capture: Capture, channel: Channel | null): number | null {
+  const middles = valuesAtIdle(capture, channel)
+    .filter((values) => values.length >= LEAST_VALUES)
+    .map(median);
+  return middles.length > 0 ? Math.max(...middles) : null;
+}
+
 function middleAtIdle(capture: Capture, channel: Channel | null): number | null {
-  if (!channel) return null;
-  const parts = quietIdle(capture).map(({ startS, endS }) => seriesOf(channel, startS, endS).values);
+  const parts = valuesAtIdle(capture, channel);
   const values = new Float64Array(parts.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const part of parts) {
@@ -54,4 +64,10 @@ function middleAtIdle(capture: Capture, channel: Channel | null): number | null 
     at += part.length;
   }
   return values.length >= LEAST_VALUES ? median(values) : null;
+}
+
+/** The values of a channel in each quiet idle. */
+function valuesAtIdle(capture: Capture, channel: Channel | null): Float64Array[] {
+  if (!channel) return [];
+  return quietIdle(capture).map(({ startS, endS }) => seriesOf(channel, startS, endS).values);
 }

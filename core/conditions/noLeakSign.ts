@@ -18,6 +18,8 @@ const LEAN_REAR_V = 0.2;
 const LEANISH_REAR_V = 0.3;
 const BALANCED_SHARE = 0.33;
 const ENRICHED_SHARE = 0.58;
+/** Air enters most at idle: where the rear sensor rests this rich there, no leak is what keeps it lean at speed. */
+const RICH_IDLE_V = 0.55;
 /** Lambda within this of 1 is balanced. */
 const BALANCED_LAMBDA = 0.02;
 /** A leak shows most at idle: there the rear sensor rests this lean while the front one does not. */
@@ -54,7 +56,7 @@ export const noLeakSign: Condition = {
 
 function leanAtSpeed(context: ConditionContext): string | null {
   const rear = rearVoltage(context).sensor;
-  if (!rear || !context.upstream) return null;
+  if (!rear || !context.upstream || (idleLevels(context).rearHighestV ?? 0) >= RICH_IDLE_V) return null;
   const { middle } = rangeOf(rear);
   if (context.upstream.channel.role === 'upstreamLambda') {
     const lambda = rangeOf(context.upstream).middle;

@@ -15,8 +15,8 @@ const front: DrawnChannel = { role: 'upstreamO2', bank: 1, sensor: 1, rateHz: 10
 const rear = (values: (t: number) => number): DrawnChannel => ({ ...front, role: 'downstreamO2', sensor: 2, values });
 const rpm = (values: (t: number) => number): DrawnChannel => ({ role: 'rpm', rateHz: 5, seconds: 100, values });
 
-function leakSign(values: (t: number) => number) {
-  const data = cutWindow(captureOf([front, rear(values), rpm(() => 2300)]), HOLD, 1);
+function leakSign(values: (t: number) => number, turning: (t: number) => number = () => 2300) {
+  const data = cutWindow(captureOf([front, rear(values), rpm(turning)]), HOLD, 1);
   const measures = new Map(MEASURES.map((measure) => [measure.id, measure.compute(data)]));
   return noLeakSign.judge({ ...data, measures, troubleCodes: [] }).met;
 }
@@ -27,6 +27,18 @@ describe('movement behind that does not follow the front', () => {
   });
   test('is the trim by the rear sensor where it goes slowly back and forth', () => {
     expect(leakSign((t) => 0.5 + 0.25 * Math.sin(2 * Math.PI * 0.2 * t))).toBe(true);
+  });
+});
+
+describe('a rear sensor that rests lean at speed under a balanced mixture', () => {
+  const idleAt = (t: number): number => (t > 82 ? 800 : 2300);
+  const at = (holdV: number, idleV: number) => leakSign((t) => (t > 82 ? idleV : holdV), idleAt);
+  test('is a sign of a leak, and so where it is as lean at idle', () => {
+    expect(leakSign(() => 0.1)).toBe(false);
+    expect(at(0.1, 0.1)).toBe(false);
+  });
+  test('is none where it rests rich at idle, where a leak would let in the most air: the converter is near full', () => {
+    expect(at(0.1, 0.7)).toBe(true);
   });
 });
 
