@@ -1,13 +1,20 @@
-import { createHash } from 'node:crypto';
 import type { Outcome } from '../../core/reading/problem.ts';
 import { type HeldBytes, SourceFault } from '../../core/service/coreHost.ts';
 import { changedWhileRead, openRegularFile, readProblem } from '../captures/openRegularFile.ts';
+import { type Hasher, ownHasher } from './hasher.ts';
 
 /** Large enough for the disk's full speed, small enough that another question never waits long. */
 const CHUNK_BYTES = 1024 * 1024;
 
-/** The bytes of a file, hashed in the same pass in which they are read. `name` is the file's name without folders. */
-export async function fileBytes(path: string, name: string): Promise<Outcome<HeldBytes>> {
+/**
+ * The bytes of a file, hashed in the same pass in which they are read. `name` is the file's name without folders;
+ * `hasherFor` gives a new hasher for each pass over so many bytes.
+ */
+export async function fileBytes(
+  path: string,
+  name: string,
+  hasherFor: (bytes: number) => Hasher = ownHasher,
+): Promise<Outcome<HeldBytes>> {
   const opened = await openRegularFile(path, name);
   if (!opened.ok) return opened;
   const { handle, bytes, modifiedMs } = opened.value;
@@ -22,29 +29,33 @@ export async function fileBytes(path: string, name: string): Promise<Outcome<Hel
     return chunk.subarray(0, bytesRead);
   }
 
-  async function* chunks(): AsyncGenerator<Uint8Array, void, undefined> {
-    const hash = createHash('sha256');
+  async function* passOver(hasher: Hasher): AsyncGenerator<Uint8Array, void, undefined> {
     sha256 = null;
-    let next = readChunk(0);
-    for (let position = 0; ; ) {
-      const read = await next;
-      if (read.length === 0) break;
-      position += read.length;
-      // The disk works on the next piece while this one is hashed and read.
-      next = readChunk(position);
-      next.catch(() => undefined); // told when it is its turn; a reader may have gone by then
-      hash.update(read);
-      yield read;
+    try {
+      let next = readChunk(0);
+      for (let position = 0; ; ) {
+        const read = await next;
+        if (read.length === 0) break;
+        position += read.length;
+        // The disk works on the next piece while this one is hashed and read.
+        next = readChunk(position);
+        next.catch(() => undefined); // told when it is its turn; a reader may have gone by then
+        await hasher.take(read);
+        yield read;
+      }
+      sha256 = await hasher.digest();
+    } finally {
+      hasher.drop();
     }
-    sha256 = hash.digest('hex');
   }
 
   return {
     ok: true,
     value: {
-      source: { name, bytes, rereadable: true, chunks },
+      source: { name, bytes, rereadable: true, chunks: () => passOver(hasherFor(bytes)) },
       async finish() {
-        if (sha256 === null) for await (const _chunk of chunks()); // a reader that had seen enough
+        // A reader that had seen enough, or a hasher that failed.
+        if (sha256 === null) for await (const _chunk of passOver(ownHasher()));
         const now = await handle.stat();
         // A deleted file can be read to its end, but nobody could open the capture again.
         if (now.nlink === 0) return { ok: false, problem: readProblem({ code: 'ENOENT' }, name) };

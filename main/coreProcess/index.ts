@@ -1,6 +1,7 @@
 // The process that reads captures, holds them, and runs the core on them: a child of the shell, without a window. It asks
 // the shell which file a token stands for, and talks to the window over a port of its own.
 
+import { join } from 'node:path';
 import type { MessagePortMain } from 'electron';
 import type { Outcome } from '../../core/reading/problem.ts';
 import type { CoreHost, HeldBytes } from '../../core/service/coreHost.ts';
@@ -8,7 +9,9 @@ import { startCoreService } from '../../core/service/coreService.ts';
 import { THE_CORE } from '../../core/service/theCore.ts';
 import { captureMemory } from '../captures/freeMemory.ts';
 import { fileBytes } from './fileBytes.ts';
+import { type Hasher, ownHasher } from './hasher.ts';
 import { type ToShell, toProcessSchema } from './processMessages.ts';
+import { threadHasher } from './threadHasher.ts';
 
 type GrantedFile = { readonly path: string; readonly name: string };
 
@@ -27,10 +30,17 @@ function whichFile(token: string): Promise<GrantedFile | null> {
   });
 }
 
+/** A thread takes some hundredths of a second to start: by then this much is read and hashed. */
+const LONG_BYTES = 16_000_000;
+
+function hasherFor(bytes: number): Hasher {
+  return bytes < LONG_BYTES ? ownHasher() : threadHasher(join(__dirname, 'hashThread.cjs'));
+}
+
 const host: CoreHost = {
   async openBytes(token): Promise<Outcome<HeldBytes>> {
     const file = await whichFile(token);
-    if (file !== null) return fileBytes(file.path, file.name);
+    if (file !== null) return fileBytes(file.path, file.name, hasherFor);
     return {
       ok: false,
       problem: {

@@ -1,4 +1,4 @@
-// What the build makes: five bundles. One build runs on the oldest runtime that is supported (Node 18.15 inside
+// What the build makes: six bundles. One build runs on the oldest runtime that is supported (Node 18.15 inside
 // Electron 25, Chromium 114) and on the current one.
 
 import { inRoot } from './places.mjs';
@@ -35,6 +35,14 @@ export const PARTS = [
     entry: 'main/coreProcess/index.ts',
     folder: 'main',
     output: 'coreProcess.cjs',
+    options: shell,
+    copied: [],
+  },
+  {
+    id: 'hash thread',
+    entry: 'main/coreProcess/hashThread.ts',
+    folder: 'main',
+    output: 'hashThread.cjs',
     options: shell,
     copied: [],
   },

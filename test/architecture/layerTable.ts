@@ -166,9 +166,15 @@ export const LAYERS: readonly Layer[] = [
     packages: ['node'],
   },
   {
+    folder: 'main/coreProcess/hasher.ts',
+    purpose: 'the hash of bytes that come one after another',
+    may: [],
+    packages: ['node'],
+  },
+  {
     folder: 'main/coreProcess/fileBytes.ts',
     purpose: 'the bytes of a file, hashed as they are read',
-    may: ['core', 'main/store', 'main/captures/openRegularFile.ts'],
+    may: ['core', 'main/store', 'main/captures/openRegularFile.ts', 'main/coreProcess/hasher.ts'],
     packages: ['node'],
   },
   {

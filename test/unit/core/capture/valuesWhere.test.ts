@@ -40,6 +40,7 @@ describe('values of a whole channel for its levels', () => {
     expect(kept.length).toBeLessThanOrEqual(400_000);
     expect(kept.length).toBeGreaterThan(300_000);
     const shares = [0.005, 0.1, 0.5, 0.99];
-    quantilesOf(kept, shares).forEach((value, i) => expect(Math.abs(value - (shares[i] ?? 0))).toBeLessThan(0.003));
+    const misses = quantilesOf(kept, shares).map((value, i) => Math.abs(value - (shares[i] ?? 0)));
+    expect(Math.max(...misses)).toBeLessThan(0.003);
   });
 });
