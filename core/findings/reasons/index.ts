@@ -2,7 +2,7 @@ import { registry } from '../../registry.ts';
 import { catalystCode } from './catalystCode.ts';
 import { fastSwing } from './fastSwing.ts';
 import { fill } from './fill.ts';
-import { model } from './model.ts';
+import { deadFits, deadFitsByLambda, goodMisfits, goodMisfitsByLambda } from './modelFits.ts';
 import { rearSwing } from './rearSwing.ts';
 import type { ReasonRule } from './reasonRule.ts';
 import { recovery } from './recovery.ts';
@@ -10,7 +10,10 @@ import { twin } from './twin.ts';
 
 /** Every reason the additive model knows; temperatures join where a bank is judged. */
 export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => rule.id, [
-  model,
+  deadFits,
+  deadFitsByLambda,
+  goodMisfits,
+  goodMisfitsByLambda,
   fastSwing,
   rearSwing,
   recovery,

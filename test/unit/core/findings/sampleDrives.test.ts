@@ -34,7 +34,7 @@ describe('sample drives', () => {
       expect(reasons.map(({ id, for: speaksFor }) => [id, speaksFor])).toEqual(
         expect.arrayContaining([
           ['fastSwing', 'notStoring'],
-          ['model', 'notStoring'],
+          ['deadFits', 'notStoring'],
         ]),
       );
     }
