@@ -22,7 +22,8 @@ export function spreadEqualTimes(
   let step = 0;
   for (let i = 0; i < timesS.length; ) {
     const value = timesS[i] ?? 0;
-    const end = endOfRun(timesS, i);
+    let end = i + 1;
+    while (end < timesS.length && timesS[end] === value) end++;
     const run = end - i;
     if (run > 1) {
       usual ??= usualTick(timesS, i);
@@ -50,18 +51,12 @@ export function spreadEqualTimes(
   };
 }
 
-/** One past the last row that carries the time of row `i`. */
-function endOfRun(timesS: Float64Array, i: number): number {
-  let end = i + 1;
-  while (end < timesS.length && timesS[end] === timesS[i]) end++;
-  return end;
-}
-
 /** Median time from a run of equal times, from row `first` on, to the next time; infinite where no time follows. */
 function usualTick(timesS: Float64Array, first: number): number {
   const ticks: number[] = [];
   for (let i = first; i < timesS.length && ticks.length < RUNS_LOOKED_AT; ) {
-    const end = endOfRun(timesS, i);
+    let end = i + 1;
+    while (end < timesS.length && timesS[end] === timesS[i]) end++;
     const next = timesS[end];
     if (end - i > 1 && next !== undefined) ticks.push(next - (timesS[i] ?? 0));
     i = end;
