@@ -17,6 +17,7 @@ import {
 } from '../../core/evidence/words/terms.ts';
 import type { CaptureScore, Verdict, WindowScore } from '../../core/findings/finding.ts';
 import type { MeasureValue } from '../../core/measures/measure.ts';
+import { warningRow } from '../../core/words/warningRow.ts';
 
 /** The report is short: the first measures of a window are the ones people argue about; --json and --sheet have all. */
 const MEASURES_SHOWN = 5;
@@ -30,7 +31,7 @@ export function describeLines({ capture, sha256 }: ReadInput): string[] {
     `  ${length}, ${showNumber(capture.rows, 0, '.')} rows, SHA-256 ${sha256.slice(0, 12)}`,
     ...(capture.startClock === null ? [] : [`  Clock at its start: ${capture.startClock}`]),
     ...channelLines(capture),
-    ...capture.warnings.map(({ detail }) => `  Noted: ${detail}`),
+    ...capture.warnings.map((warning) => `  Noted: ${[warning.detail, warningRow(warning)].join(' ').trim()}`),
   ].map(showControlsOnOneLine);
 }
 

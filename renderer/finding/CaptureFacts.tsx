@@ -8,7 +8,7 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { choicesOf, SelectField } from '../widgets/SelectField.tsx';
-import { bytesWords, countWords, numberWords } from '../words/numbers.ts';
+import { bytesWords, countWords, numberWords, withUnit } from '../words/numbers.ts';
 import { durationWords } from '../words/times.ts';
 import { OddThings } from './OddThings.tsx';
 
@@ -74,6 +74,7 @@ function Found({ captureId, summary }: { readonly captureId: string; readonly su
 function ChannelRow({ channel }: { readonly channel: ChannelSummary }) {
   const { name, unit, role, bank, facts } = channel;
   const { medianRateHz, renewalRateHz } = facts;
+  const jitterMs = Math.round(facts.jitterS * 1000);
   const held = renewalRateHz > 0 && renewalRateHz < medianRateHz * 0.9;
   return (
     <tr>
@@ -85,6 +86,7 @@ function ChannelRow({ channel }: { readonly channel: ChannelSummary }) {
       <td className="figure">
         {numberWords(medianRateHz, rateDigits(medianRateHz))}
         {held && <span className="channelRole soft">new {numberWords(renewalRateHz, rateDigits(renewalRateHz))}</span>}
+        {jitterMs >= 1 && <span className="channelRole soft">±{withUnit(jitterMs, 'ms', 0)}</span>}
       </td>
     </tr>
   );

@@ -2,6 +2,7 @@ import { Redo2, Undo2 } from 'lucide-react';
 import { useStore } from 'zustand';
 import { repairOf } from '../../core/capture/repairs.ts';
 import type { CaptureWarning } from '../../core/capture/warnings.ts';
+import { warningRow } from '../../core/words/warningRow.ts';
 import { changeRepair } from '../actions/changeRepair.ts';
 import { useProgram } from '../program/programContext.ts';
 import { Button } from '../widgets/Button.tsx';
@@ -24,7 +25,7 @@ export function OddThings({
           {warnings.map((warning, i) => (
             // The same repair, made or undone, stays the same entry, so that its button keeps the focus.
             <li key={`${warning.id} ${warnings.slice(0, i).filter(({ id }) => id === warning.id).length}`}>
-              {warning.detail}
+              {warning.detail} {warning.row !== null && <span className="soft">{warningRow(warning)}</span>}
               <Repair captureId={captureId} warning={warning} warnings={warnings} at={i} />
             </li>
           ))}

@@ -1,7 +1,8 @@
 import { repairOf } from '../../capture/repairs.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import type { CaptureRef } from '../../record/schema.ts';
-import type { Block, DecimalSign } from '../sheet.ts';
+import { warningRow } from '../../words/warningRow.ts';
+import type { Block, Cell, DecimalSign } from '../sheet.ts';
 import type { CaptureFacts, SheetInput } from '../sheetInput.ts';
 import { digitsFor, numberCell, textCell } from '../words/numbers.ts';
 import { instantWords } from '../words/quantities.ts';
@@ -77,16 +78,24 @@ function channels(id: string, read: CaptureFacts, sign: DecimalSign): Block[] {
         { id: 'unit', words: 'Unit', unit: null, align: 'left' },
         { id: 'samples', words: 'Samples', unit: '1', align: 'right' },
         { id: 'medianRateHz', words: 'Rate, median', unit: 'Hz', align: 'right' },
+        { id: 'renewalRateHz', words: 'New values', unit: 'Hz', align: 'right' },
+        { id: 'jitterMs', words: 'Jitter', unit: 'ms', align: 'right' },
       ],
       rows: read.channels.map((channel) => [
         textCell(channel.name),
         { kind: 'text', text: roleWords(channel.role, channel.bank) },
         { kind: 'text', text: channel.unit },
         numberCell(channel.samples, 0, null, sign),
-        numberCell(channel.facts.medianRateHz, digitsFor(channel.facts.medianRateHz / 100, 2), null, sign),
+        rateCell(channel.facts.medianRateHz, sign),
+        rateCell(channel.facts.renewalRateHz, sign),
+        numberCell(channel.facts.jitterS * 1000, 0, null, sign),
       ]),
     },
   ];
+}
+
+function rateCell(rateHz: number, sign: DecimalSign): Cell {
+  return numberCell(rateHz, digitsFor(rateHz / 100, 2), null, sign);
 }
 
 function found(read: CaptureFacts): Block[] {
@@ -99,6 +108,6 @@ function found(read: CaptureFacts): Block[] {
 /** A second reader sees what reading changed, and what a person has put back. */
 function wordsOf(warning: CaptureWarning): string {
   const repair = repairOf(warning);
-  if (repair === null) return warning.detail;
-  return `${warning.detail} ${repair.made ? '(repaired)' : '(the repair was undone)'}`;
+  const state = repair === null ? '' : repair.made ? '(repaired)' : '(the repair was undone)';
+  return [warning.detail, warningRow(warning), state].filter((part) => part !== '').join(' ');
 }

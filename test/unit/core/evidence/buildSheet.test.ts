@@ -41,7 +41,11 @@ describe('the evidence sheet', () => {
     const warnings = [of('gap', false), of('clockPastMidnight', true), of('duplicateTimes', false)];
     const texts = textsOf('captures', buildSheet({ ...input, captures: { c1: { ...read, warnings } } }));
     expect(texts).toEqual(
-      expect.arrayContaining(['gap.', 'clockPastMidnight. (repaired)', 'duplicateTimes. (the repair was undone)']),
+      expect.arrayContaining([
+        'gap. Row 3.',
+        'clockPastMidnight. Row 3. (repaired)',
+        'duplicateTimes. Row 3. (the repair was undone)',
+      ]),
     );
   });
 
@@ -126,8 +130,8 @@ describe('the evidence sheet', () => {
   test('identifies captures by SHA-256 and tells what was found while reading them', () => {
     const texts = textsOf('captures');
     expect(texts).toContain('SHA-256: ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
-    expect(texts).toContain('No rows for 2.1 s after row 900.');
-    expect(texts).toContain('O2 B1S1 (V) | Upstream oxygen sensor, bank\u00a01 | V | 4128 | 10.00');
+    expect(texts).toContain('No rows for 2.1 s after row 900. Row 900.');
+    expect(texts).toContain('O2 B1S1 (V) | Upstream oxygen sensor, bank\u00a01 | V | 4128 | 10.00 | 10.00 | 0');
     expect(texts.at(-1)).toBe('Traces of van-before.csv');
   });
 

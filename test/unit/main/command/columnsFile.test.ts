@@ -83,7 +83,7 @@ describe('--columns', () => {
     expect(said).toMatchObject({ status: 0, err: '' });
     expect(repairOf(said)).toMatchObject({ count: 540, row: 3, repaired: false });
     expect(readFileSync(join(folder, 'coarse.md'), 'utf8')).toMatch(
-      /540 rows have .* at one moment\\?. \(the repair was undone\)/,
+      /540 rows have .* at one moment\\?. First in row 3\\?. \(the repair was undone\)/,
     );
     // 600 rows in whole seconds from 0 to 59.
     expect(reportsOf(said)[0]?.capture).toMatchObject({ rows: 600, durationS: 59 });
