@@ -15,7 +15,8 @@ export function OfferReport() {
   const offered = useStore(program.score, (state) => state.offer);
   useStore(program.record, recordOf);
   const offer = offersOfShown(program).find((one) => one.id === selected?.id);
-  if (offer === undefined) return <p className="report soft">This offer has been taken.</p>;
+  if (offer === undefined)
+    return <p className="report soft">This offer is no longer there. Choose another in the list.</p>;
   const { window } = offer;
   return (
     <div className="report">
