@@ -86,6 +86,8 @@ export function pool(
     }
     return total > 0 ? sum / total : null;
   };
+  // Asked for by several reasons, and worked out once.
+  let fitted: { readonly fit: CaptureFit | null } | null = null;
   const measure = (window: WindowEvidence, id: string): number | null => window.measures.get(id)?.value ?? null;
   return {
     bank,
@@ -103,7 +105,10 @@ export function pool(
       const values = windows.flatMap((window) => measure(window, id) ?? []);
       return values.length > 0 ? median(values) : null;
     },
-    fit: () => fitTogether(windows),
+    fit: () => {
+      fitted ??= { fit: fitTogether(windows) };
+      return fitted.fit;
+    },
   };
 }
 

@@ -1,7 +1,6 @@
 import { registry } from '../../registry.ts';
 import { catalystCode } from './catalystCode.ts';
 import { fastSwing } from './fastSwing.ts';
-import { fill } from './fill.ts';
 import { deadFits, deadFitsByLambda, goodMisfits, goodMisfitsByLambda } from './modelFits.ts';
 import { rearSwing } from './rearSwing.ts';
 import type { ReasonRule } from './reasonRule.ts';
@@ -17,7 +16,6 @@ export const REASON_RULES: readonly ReasonRule[] = registry('reason', (rule) => 
   fastSwing,
   rearSwing,
   recovery,
-  fill,
   twin,
   catalystCode,
 ]);
