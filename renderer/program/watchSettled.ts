@@ -29,7 +29,8 @@ export function watchSettled(program: Program, page: Document, started: Promise<
         page.documentElement.dataset.settled = 'true';
         if (told) return;
         told = true;
-        void shell.settled(null);
+        // What was drawn in a frame is on the screen when the frame after it begins.
+        requestAnimationFrame(() => requestAnimationFrame(() => void shell.settled(null)));
       });
     });
   };
