@@ -5,45 +5,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { afterAll, describe, expect, test } from 'vitest';
-import { commandReportSchema } from '../../../../core/contract/commandReport.ts';
-import { readCapture } from '../../../../core/reading/readCapture.ts';
-import { scoreCapture } from '../../../../core/scoreCapture.ts';
-import { runScore, type World } from '../../../../main/command/runScore.ts';
-import { writeSheet } from '../../../../main/command/writeSheet.ts';
+import { commandIn, reportsOf, type Said } from '../../../support/scoreCommand.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tailtrace-columns-'));
 copyFileSync(join(import.meta.dirname, '../../../../assets/drives/van-before.csv'), join(folder, 'van.csv'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-interface Said {
-  readonly status: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-async function run(words: readonly string[], changed: Partial<World> = {}): Promise<Said> {
-  let out = '';
-  let err = '';
-  const status = await runScore(words, {
-    out: (text) => (out += text),
-    err: (text) => (err += text),
-    stdin: Readable.from([]),
-    folder,
-    now: () => '2026-11-24T15:30:00+01:00',
-    read: readCapture,
-    memory: () => Promise.resolve(Number.POSITIVE_INFINITY),
-    score: scoreCapture,
-    writeSheet: (sheet, to) => writeSheet(sheet, to, folder),
-    ...changed,
-  });
-  return { status, out, err };
-}
-
-const reportsOf = ({ out }: Said) =>
-  out
-    .trimEnd()
-    .split('\n')
-    .map((line) => commandReportSchema.parse(JSON.parse(line)));
+const run = commandIn(folder);
 
 describe('--columns', () => {
   test('names say which column is what, and the choice is used', async () => {

@@ -17,12 +17,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { commandReportSchema, describeReportSchema } from '../../../../core/contract/commandReport.ts';
+import { describeReportSchema } from '../../../../core/contract/commandReport.ts';
 import { readCapture } from '../../../../core/reading/readCapture.ts';
-import { scoreCapture } from '../../../../core/scoreCapture.ts';
-import { runScore, type World } from '../../../../main/command/runScore.ts';
-import { writeSheet } from '../../../../main/command/writeSheet.ts';
+import type { World } from '../../../../main/command/runScore.ts';
 import { HOSTILE_TEXTS } from '../../../support/hostileTexts.ts';
+import { commandIn, reportsOf } from '../../../support/scoreCommand.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tailtrace-score-'));
 const DRIVE = join(import.meta.dirname, '../../../../assets/drives/van-before.csv');
@@ -46,35 +45,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-interface Said {
-  readonly status: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-async function run(words: readonly string[], changed: Partial<World> = {}): Promise<Said> {
-  let out = '';
-  let err = '';
-  const status = await runScore(words, {
-    out: (text) => (out += text),
-    err: (text) => (err += text),
-    stdin: Readable.from([]),
-    folder,
-    now: () => '2026-11-24T15:30:00+01:00',
-    read: readCapture,
-    memory: () => Promise.resolve(Number.POSITIVE_INFINITY),
-    score: scoreCapture,
-    writeSheet: (sheet, to) => writeSheet(sheet, to, folder),
-    ...changed,
-  });
-  return { status, out, err };
-}
-
-const reportsOf = ({ out }: Said) =>
-  out
-    .trimEnd()
-    .split('\n')
-    .map((line) => commandReportSchema.parse(JSON.parse(line)));
+const run = commandIn(folder);
 
 describe('judging', () => {
   test('--json prints one object a capture, one a line, and nothing else', async () => {
