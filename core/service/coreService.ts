@@ -23,10 +23,13 @@ const SLOW: ReadonlySet<CoreQuestionName> = new Set([
 ]);
 
 /**
- * Whoever has just looked at something will look at more: after a quick question slow ones wait this long for the next,
- * so that panes that are being drawn are complete before scores are worked out.
+ * Whoever has just looked at something will look at more: after a quick question, and after they were asked themselves,
+ * slow ones wait this long for the next quick one, so that panes that are being drawn are complete before scores are
+ * worked out.
  */
 const EYES_FIRST_MS = 40;
+/** Whoever goes on looking is scored all the same after this long. */
+const LONGEST_WAIT_MS = 250;
 
 /** Progress is told about ten times a second. */
 const PROGRESS_MS = 100;
@@ -57,15 +60,19 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
 
   /** Waits for the slow questions before this one, and lets in what has arrived meanwhile. */
   const inTurn = (work: () => Promise<void>): Promise<void> => {
-    const mine = turn.then(() => eyesFirst()).then(work);
+    const askedMs = host.nowMs();
+    const mine = turn.then(() => eyesFirst(askedMs)).then(work);
     turn = mine;
     return mine;
   };
 
-  const eyesFirst = async (): Promise<void> => {
+  const eyesFirst = async (askedMs: number): Promise<void> => {
     await host.pause();
-    const soFarMs = host.nowMs() - lookedMs;
-    if (soFarMs < EYES_FIRST_MS) await host.pause(EYES_FIRST_MS - soFarMs);
+    while (host.nowMs() - askedMs < LONGEST_WAIT_MS) {
+      const stillMs = host.nowMs() - Math.max(lookedMs, askedMs);
+      if (stillMs >= EYES_FIRST_MS) return;
+      await host.pause(EYES_FIRST_MS - stillMs);
+    }
   };
 
   const answer = async (id: number, name: CoreQuestionName, ask: unknown): Promise<void> => {

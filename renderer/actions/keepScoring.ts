@@ -18,13 +18,14 @@ export function keepScoring(program: Program): () => void {
     running = true;
     for (let next = nextQuestion(program, asked); next !== null; next = nextQuestion(program, asked)) {
       asked = next.key;
+      const whole = isWhole(program); // as asked: a capture that is opened meanwhile is not in the answer
       score.setState({ pending: true });
       const outcome = await core.ask('scoreVehicle', next.question);
       if (recordOf(record.getState())?.id !== next.vehicleId) continue;
       if (outcome.ok) {
         score.setState({ score: outcome.value, problem: null });
         notices.getState().clear('score');
-        if (isWhole(program)) keepFindings(program, outcome.value);
+        if (whole) keepFindings(program, outcome.value);
       } else {
         score.setState({ problem: outcome.problem });
       }

@@ -6,6 +6,7 @@ import type { Picked } from '../../core/bridge/shellMessages.ts';
 import { startCoreService } from '../../core/service/coreService.ts';
 import { THE_CORE } from '../../core/service/theCore.ts';
 import { SAMPLE_DRIVES } from '../../core/simulation/sampleDrives/index.ts';
+import { tracesSettled } from '../../renderer/plot/settled.ts';
 import { createProgram, type Program } from '../../renderer/program/program.ts';
 import { startProgram } from '../../renderer/program/startProgram.ts';
 import { type CorePort, createCoreClient } from '../../renderer/worker/coreClient.ts';
@@ -113,6 +114,7 @@ async function untilQuiet({ captures, score, record }: Program, clock: FakeClock
     const { pending, offer } = score.getState();
     return (
       captures.getState().jobs.length > 0 ||
+      !tracesSettled() ||
       pending ||
       (offer !== null && offer.scores === null) ||
       record.getState().save === 'pending'

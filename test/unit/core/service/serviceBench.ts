@@ -67,6 +67,8 @@ interface BenchHost extends CoreHost {
   pass(ms: number): void;
   /** What was asked of `pause`, in order. */
   readonly pauses: number[];
+  /** Runs while the service waits for a time. */
+  whileWaiting: () => void;
   /** Leaves so much memory for captures. */
   leave(bytes: number): void;
   readonly files: Map<string, BenchFile>;
@@ -110,6 +112,7 @@ function benchHost(faults: unknown[]): BenchHost {
     files,
     closed,
     pauses,
+    whileWaiting: () => undefined,
     nowMs: () => nowMs,
     captureMemory: () => Promise.resolve(memoryBytes),
     pass: (ms) => {
@@ -118,9 +121,12 @@ function benchHost(faults: unknown[]): BenchHost {
     leave: (bytes) => {
       memoryBytes = bytes;
     },
-    pause: (leastMs = 0) => {
+    async pause(leastMs = 0) {
       pauses.push(leastMs);
-      return Promise.resolve();
+      nowMs += leastMs;
+      if (leastMs === 0) return;
+      this.whileWaiting();
+      for (let turn = 0; turn < 20; turn++) await Promise.resolve();
     },
     tellFault: (fault) => faults.push(fault),
     async openBytes(token) {
