@@ -65,7 +65,7 @@ it('a repair is undone, made again by keys, and follows undo and redo', async ()
   await run.page.getByText('The repair was undone in twice.csv.').waitFor();
   await run.settled();
   expect(await capture(run)).toContain(UNDONE);
-  expect(await capture(run)).toContain('a window may hold rows of several. The repair was undone.');
+  expect(await capture(run)).toContain('a window may hold rows of several. Row 904. The repair was undone.');
   expect(await axeFaults(run.page, true)).toEqual([]);
 
   // The button that was pressed has become the one that takes it back, and still has the focus.
