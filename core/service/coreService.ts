@@ -29,7 +29,7 @@ const SLOW: ReadonlySet<CoreQuestionName> = new Set([
  */
 const EYES_FIRST_MS = 40;
 /** Whoever goes on looking is scored all the same after this long. */
-const LONGEST_WAIT_MS = 250;
+const LONGEST_WAIT_MS = 1000;
 
 /** Progress is told about ten times a second. */
 const PROGRESS_MS = 100;

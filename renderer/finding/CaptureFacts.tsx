@@ -86,7 +86,7 @@ function ChannelRow({ channel }: { readonly channel: ChannelSummary }) {
       <td className="figure">
         {numberWords(medianRateHz, rateDigits(medianRateHz))}
         {held && <span className="channelRole soft">new {numberWords(renewalRateHz, rateDigits(renewalRateHz))}</span>}
-        {jitterMs >= 1 && <span className="channelRole soft">±{withUnit(jitterMs, 'ms', 0)}</span>}
+        {jitterMs >= 1 && <span className="channelRole soft">jitter {withUnit(jitterMs, 'ms', 0)}</span>}
       </td>
     </tr>
   );
