@@ -36,7 +36,9 @@ export async function archiveVehicle(program: Program): Promise<void> {
     .say(archived ? `${name} was put into the archive; the list of vehicles can show it.` : `${name} was taken back.`);
 }
 
-/** Puts everything away and goes to the start page. */
+/** Puts everything away and goes to the start page, which lists what was just saved from its first moment on. */
 export async function goToStart(program: Program): Promise<void> {
-  if (await leaveVehicle(program)) await refreshShelf(program);
+  if (!(await program.saver.flush())) return;
+  await refreshShelf(program);
+  await leaveVehicle(program);
 }
