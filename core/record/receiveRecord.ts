@@ -1,0 +1,35 @@
+// What becomes of a record that came in a bundle. A record that is kept here is never written over by one from elsewhere.
+
+import { sameValue } from './sameValue.ts';
+import type { VehicleRecord } from './schema.ts';
+
+/** What came, and what is kept here under the same id. */
+export interface Receipt {
+  readonly received: VehicleRecord;
+  /** The record kept here under the id of the received one; null where that vehicle is not known here. */
+  readonly known: VehicleRecord | null;
+  /** 1 to 64 characters, unlike every vehicle's that is kept here. */
+  readonly newId: string;
+  /** When it is taken in, RFC 3339 with offset. */
+  readonly instant: string;
+}
+
+/** Room for the mark behind a name, within the 500 characters that a name may have. */
+const LONGEST_NAME = 450;
+
+/**
+ * The record to keep. A vehicle that is not known here is taken in as it stands. One that is known stays as it is: the
+ * received record becomes a vehicle of its own beside it, under the new id and with a name that says when it came; where
+ * both say the same there is nothing to take in, and the known record itself is given back.
+ */
+export function receiveRecord({ received, known, newId, instant }: Receipt): VehicleRecord {
+  if (known === null) return received;
+  if (sameValue(received, known)) return known;
+  const { identity } = received;
+  return { ...received, id: newId, identity: { ...identity, name: markedName(identity.name, instant) } };
+}
+
+function markedName(name: string, instant: string): string {
+  const whole = name.slice(0, LONGEST_NAME).replace(/[\uD800-\uDBFF]$/, ''); // no half of a character at the cut
+  return `${whole} (received ${instant.slice(0, 10)})`;
+}
