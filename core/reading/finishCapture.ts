@@ -4,8 +4,9 @@ import { keepBlocks } from '../capture/blockExtremes.ts';
 import type { Capture, LayoutFound } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
 import { channelFacts, type Range } from '../capture/channelFacts.ts';
+import { inSharedRoom, wideInSharedRoom } from '../capture/columnRoom.ts';
 import { type Bank, ROLE_FACTS, ROLES, type Role } from '../capture/roles.ts';
-import { sampleCount, timeAt } from '../capture/timeBase.ts';
+import { sampleCount, type TimeBase, timeAt } from '../capture/timeBase.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { ColumnChoice } from '../record/schema.ts';
 import { findUnit, sameUnit } from '../units/findUnit.ts';
@@ -45,11 +46,13 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
   const guesses = guessed.map((guess, i) => chosen(raw.channels[i], choice) ?? guess);
   const channels: Channel[] = [];
   const warnings = [...raw.warnings];
+  const sharedTime = timesInSharedRoom();
   raw.channels.forEach((one, i) => {
     const guess = guesses[i];
     if (guess === undefined || isIgnored(one, choice)) return;
-    const { unit, values, range } = inRoleUnit(one, guess);
-    const facts = channelFacts(one.time, values, range);
+    const { unit, values, range } = inRoleUnit({ ...one, values: inSharedRoom(one.values) }, guess);
+    const time = sharedTime(one.time);
+    const facts = channelFacts(time, values, range);
     // The same values that were read, in the same unit.
     if (range !== undefined && one.blocks !== undefined) keepBlocks(values, one.blocks);
     const channel: Channel = {
@@ -61,7 +64,7 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
       sensor: guess.sensor,
       unit,
       fileUnit: one.unit,
-      time: one.time,
+      time,
       values,
       facts,
     };
@@ -80,6 +83,17 @@ export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): Fin
     layout: raw.layout,
   };
   return { capture, guesses };
+}
+
+/** Gives the same base for the same base, so that channels that were sampled together go on sharing one. */
+function timesInSharedRoom(): (time: TimeBase) => TimeBase {
+  const known = new Map<TimeBase, TimeBase>();
+  return (time) => {
+    if (time.kind === 'regular') return time;
+    const shared = known.get(time) ?? { kind: 'listed', timesS: wideInSharedRoom(time.timesS) };
+    known.set(time, shared);
+    return shared;
+  };
 }
 
 interface InUnit {

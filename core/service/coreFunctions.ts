@@ -15,10 +15,14 @@ import type { CaptureWindow } from '../windows/window.ts';
 /** Draws one channel over any stretch; keeps what makes that quick. */
 export type Drawer = (startS: Seconds, endS: Seconds, buckets: number) => TraceView;
 
-/** The functions of core that the service puts at the window's disposal. Tests give it others. */
-export interface CoreFunctions {
+/** The functions of core that open and draw a capture. Tests give the service others. */
+export interface QuickCore {
   readCapture(source: ByteSource, options: ReadOptions): Promise<Outcome<ReadCapture>>;
   drawerOf(channel: Channel): Drawer;
+}
+
+/** The functions of core that may take longer than a frame. */
+export interface SlowCore {
   suggestWindows(capture: Capture): readonly CaptureWindow[];
   scoreWindow(capture: Capture, window: CaptureWindow, troubleCodes: readonly string[]): WindowScore;
   judgeVehicle(evidence: VehicleEvidence): VehicleScore;

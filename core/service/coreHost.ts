@@ -12,8 +12,8 @@ export interface CoreHost {
   nowMs(): number;
   /** Bytes that the values of a capture may take now; one that needs more is refused. */
   captureMemory(): Promise<number>;
-  /** Resolves after messages that have arrived meanwhile were delivered, and not before `leastMs` have gone by. */
-  pause(leastMs?: number): Promise<void>;
+  /** Resolves after messages that have arrived meanwhile were delivered. */
+  pause(): Promise<void>;
   /** Told of faults in the program itself; a host may write them down. */
   tellFault(fault: unknown): void;
 }

@@ -6,30 +6,12 @@ import type { CoreQuestionName, FromCore } from '../bridge/coreMessages.ts';
 import type { Outcome } from '../reading/problem.ts';
 import type { ReadProgress } from '../reading/readCapture.ts';
 import type { AnswerTools } from './answers/answer.ts';
-import { ANSWERS } from './answers/index.ts';
-import type { CoreFunctions } from './coreFunctions.ts';
+import { ANSWERS, type QuickQuestionName } from './answers/index.ts';
+import type { QuickCore } from './coreFunctions.ts';
 import type { CoreHost } from './coreHost.ts';
 import { HeldCaptures } from './heldCaptures.ts';
 import { badQuestion, cancelled, failed } from './serviceProblems.ts';
-
-/** Questions that may take longer than a frame. They take turns, so that cursor and views never wait for more than one. */
-const SLOW: ReadonlySet<CoreQuestionName> = new Set([
-  'suggest',
-  'scoreWindow',
-  'scoreVehicle',
-  'modelTraces',
-  'compare',
-  'describe',
-]);
-
-/**
- * Whoever has just looked at something will look at more: after a quick question, and after they were asked themselves,
- * slow ones wait this long for the next quick one, so that panes that are being drawn are complete before scores are
- * worked out.
- */
-const EYES_FIRST_MS = 40;
-/** Whoever goes on looking is scored all the same after this long. */
-const LONGEST_WAIT_MS = 1000;
+import { isSlow, type SlowAnswers, type SlowQuestionName } from './slowAnswers.ts';
 
 /** Progress is told about ten times a second. */
 const PROGRESS_MS = 100;
@@ -43,36 +25,27 @@ export interface CoreService {
 
 export interface CoreServiceParts {
   readonly host: CoreHost;
-  readonly core: CoreFunctions;
+  readonly core: QuickCore;
+  readonly slow: SlowAnswers;
   post(message: FromCore): void;
 }
 
 /**
- * Starts the service of one window. Bytes and clock come from `host`, the answers' functions from `core`, and everything
- * it says goes through `post`. Give it what arrives by `hear`; call `end` when the window is gone.
+ * Starts the service of one window. Bytes and clock come from `host`, what opens and draws from `core`; what may take long
+ * is asked of `slow`, and everything the service says goes through `post`. Give it what arrives by `hear`; call `end` when
+ * the window is gone.
  */
-export function startCoreService({ host, core, post }: CoreServiceParts): CoreService {
-  const held = new HeldCaptures(core);
+export function startCoreService({ host, core, slow, post }: CoreServiceParts): CoreService {
+  const held = new HeldCaptures(core, slow);
   /** Questions under way, and whether each was cancelled. */
   const asked = new Map<number, { cancelled: boolean }>();
   let turn: Promise<unknown> = Promise.resolve();
-  let lookedMs = Number.NEGATIVE_INFINITY;
 
-  /** Waits for the slow questions before this one, and lets in what has arrived meanwhile. */
+  /** Slow questions take turns; those that are cancelled while they wait are never begun. */
   const inTurn = (work: () => Promise<void>): Promise<void> => {
-    const askedMs = host.nowMs();
-    const mine = turn.then(() => eyesFirst(askedMs)).then(work);
+    const mine = turn.then(() => host.pause()).then(work);
     turn = mine;
     return mine;
-  };
-
-  const eyesFirst = async (askedMs: number): Promise<void> => {
-    await host.pause();
-    while (host.nowMs() - askedMs < LONGEST_WAIT_MS) {
-      const stillMs = host.nowMs() - Math.max(lookedMs, askedMs);
-      if (stillMs >= EYES_FIRST_MS) return;
-      await host.pause(EYES_FIRST_MS - stillMs);
-    }
   };
 
   const answer = async (id: number, name: CoreQuestionName, ask: unknown): Promise<void> => {
@@ -89,16 +62,14 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
       }),
     };
     const work = async (): Promise<void> => {
-      const outcome = question.cancelled ? cancelled('the capture') : await outcomeOf(name, ask, tools);
+      const outcome = question.cancelled ? cancelled('the capture') : await outcomeOf(name, ask, tools, slow);
       asked.delete(id);
       if (question.cancelled) return; // refused when the cancel came
       post(
         outcome.ok ? { type: 'reply', id, reply: outcome.value } : { type: 'refused', id, problem: outcome.problem },
       );
     };
-    if (SLOW.has(name)) return inTurn(work);
-    await work();
-    lookedMs = host.nowMs();
+    return isSlow(name) ? inTurn(work) : work();
   };
 
   const cancel = (id: number): void => {
@@ -124,18 +95,28 @@ export function startCoreService({ host, core, post }: CoreServiceParts): CoreSe
   };
 }
 
-async function outcomeOf(name: CoreQuestionName, ask: unknown, tools: AnswerTools): Promise<Outcome<unknown>> {
+async function outcomeOf(
+  name: CoreQuestionName,
+  ask: unknown,
+  tools: AnswerTools,
+  slow: SlowAnswers,
+): Promise<Outcome<unknown>> {
   try {
-    return await dispatch(name, ask, tools);
+    return await (isSlow(name) ? dispatchSlow(name, ask, slow) : dispatch(name, ask, tools));
   } catch (fault) {
     tools.host.tellFault(fault);
     return failed(name);
   }
 }
 
-function dispatch<Name extends CoreQuestionName>(name: Name, ask: unknown, tools: AnswerTools) {
+function dispatch<Name extends QuickQuestionName>(name: Name, ask: unknown, tools: AnswerTools) {
   const checked = ASK_SCHEMAS[name].safeParse(ask);
   return checked.success ? ANSWERS[name](checked.data, tools) : badQuestion(name);
+}
+
+function dispatchSlow<Name extends SlowQuestionName>(name: Name, ask: unknown, slow: SlowAnswers) {
+  const checked = ASK_SCHEMAS[name].safeParse(ask);
+  return checked.success ? slow.answer(name, checked.data) : badQuestion(name);
 }
 
 /** Passes on the first report, and after that at most one every PROGRESS_MS. */

@@ -1,6 +1,7 @@
 import type { Capture } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
-import type { CoreFunctions, Drawer } from './coreFunctions.ts';
+import type { Drawer, QuickCore } from './coreFunctions.ts';
+import type { SlowAnswers } from './slowAnswers.ts';
 
 /** An open capture with what has been prepared for drawing it. */
 export interface HeldCapture {
@@ -13,13 +14,16 @@ export interface HeldCapture {
 
 /** The captures that one window has open. Each has a key of its own, so that two of one file never mix. */
 export class HeldCaptures {
-  readonly #core: Pick<CoreFunctions, 'drawerOf'>;
+  readonly #core: Pick<QuickCore, 'drawerOf'>;
+  readonly #slow: Pick<SlowAnswers, 'hold' | 'release'>;
   readonly #held = new Map<string, HeldCapture>();
   readonly #openedBy = new Map<number, string>();
   #opened = 0;
 
-  constructor(core: Pick<CoreFunctions, 'drawerOf'>) {
+  /** `slow` is told of every capture that is held or let go. */
+  constructor(core: Pick<QuickCore, 'drawerOf'>, slow: Pick<SlowAnswers, 'hold' | 'release'>) {
     this.#core = core;
+    this.#slow = slow;
   }
 
   /** `askId` is the question that opened it. */
@@ -38,6 +42,7 @@ export class HeldCaptures {
       },
     };
     this.#held.set(held.key, held);
+    this.#slow.hold(held.key, capture);
     this.#openedBy.set(askId, held.key);
     return held;
   }
@@ -48,7 +53,7 @@ export class HeldCaptures {
 
   /** After this nothing of the capture is reachable from here. */
   release(key: string): void {
-    this.#held.delete(key);
+    if (this.#held.delete(key)) this.#slow.release(key);
     for (const [askId, opened] of this.#openedBy) if (opened === key) this.#openedBy.delete(askId);
   }
 
@@ -59,7 +64,6 @@ export class HeldCaptures {
   }
 
   releaseAll(): void {
-    this.#held.clear();
-    this.#openedBy.clear();
+    for (const key of [...this.#held.keys()]) this.release(key);
   }
 }

@@ -6,12 +6,14 @@ import type { MessagePortMain } from 'electron';
 import type { Outcome } from '../../core/reading/problem.ts';
 import type { CoreHost, HeldBytes } from '../../core/service/coreHost.ts';
 import { startCoreService } from '../../core/service/coreService.ts';
-import { THE_CORE } from '../../core/service/theCore.ts';
+import { QUICK_CORE } from '../../core/service/quickCore.ts';
 import { captureMemory } from '../captures/freeMemory.ts';
+import { faultWords } from './faultWords.ts';
 import { fileBytes } from './fileBytes.ts';
 import { type Hasher, ownHasher } from './hasher.ts';
 import { type ToShell, toProcessSchema } from './processMessages.ts';
 import { threadHasher } from './threadHasher.ts';
+import { threadSlowAnswers } from './threadSlowAnswers.ts';
 
 type GrantedFile = { readonly path: string; readonly name: string };
 
@@ -53,18 +55,21 @@ const host: CoreHost = {
   },
   nowMs: () => performance.now(),
   captureMemory,
-  pause: (leastMs = 0) =>
+  pause: () =>
     new Promise((resolve) => {
-      if (leastMs > 0) setTimeout(resolve, leastMs);
-      else setImmediate(resolve);
+      setImmediate(resolve);
     }),
-  tellFault: (fault) => process.stderr.write(`${fault instanceof Error ? fault.stack : String(fault)}\n`),
+  tellFault: (fault) => process.stderr.write(faultWords(fault)),
 };
 
 function serve(port: MessagePortMain): void {
-  const service = startCoreService({ host, core: THE_CORE, post: (message) => port.postMessage(message) });
+  const slow = threadSlowAnswers(join(__dirname, 'slowThread.cjs'));
+  const service = startCoreService({ host, core: QUICK_CORE, slow, post: (message) => port.postMessage(message) });
   port.on('message', (event) => service.hear(event.data));
-  port.on('close', () => service.end());
+  port.on('close', () => {
+    service.end();
+    slow.end();
+  });
   port.start();
 }
 

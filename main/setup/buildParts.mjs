@@ -39,6 +39,14 @@ export const PARTS = [
     copied: [],
   },
   {
+    id: 'slow thread',
+    entry: 'main/coreProcess/slowThread.ts',
+    folder: 'main',
+    output: 'slowThread.cjs',
+    options: shell,
+    copied: [],
+  },
+  {
     id: 'hash thread',
     entry: 'main/coreProcess/hashThread.ts',
     folder: 'main',

@@ -7,7 +7,9 @@ import { setImmediate as turn } from 'node:timers/promises';
 import type { FromCore } from '../../core/bridge/coreMessages.ts';
 import type { CoreHost } from '../../core/service/coreHost.ts';
 import { type CoreService, startCoreService } from '../../core/service/coreService.ts';
-import { THE_CORE } from '../../core/service/theCore.ts';
+import { QUICK_CORE } from '../../core/service/quickCore.ts';
+import { slowAnswersHere } from '../../core/service/slowAnswers.ts';
+import { SLOW_CORE } from '../../core/service/slowCore.ts';
 import { fileBytes } from '../../main/coreProcess/fileBytes.ts';
 import { HOUR_CAPTURE, writeLargeCapture } from './largeCaptures.ts';
 
@@ -43,7 +45,8 @@ const host: CoreHost = {
 const answers = new Map<number, (message: FromCore) => void>();
 const service: CoreService = startCoreService({
   host,
-  core: THE_CORE,
+  core: QUICK_CORE,
+  slow: slowAnswersHere(SLOW_CORE, host.tellFault),
   post: (message) => {
     if (!('id' in message) || message.type === 'progress') return;
     answers.get(message.id)?.(message);

@@ -3,7 +3,9 @@
 import type { Outcome } from '../../core/reading/problem.ts';
 import type { CoreHost, HeldBytes } from '../../core/service/coreHost.ts';
 import { startCoreService } from '../../core/service/coreService.ts';
-import { THE_CORE } from '../../core/service/theCore.ts';
+import { QUICK_CORE } from '../../core/service/quickCore.ts';
+import { slowAnswersHere } from '../../core/service/slowAnswers.ts';
+import { SLOW_CORE } from '../../core/service/slowCore.ts';
 
 /** The whole bytes behind a token, or null where there are none. */
 export type BytesOf = (token: string) => Promise<{ readonly name: string; readonly bytes: Uint8Array } | null>;
@@ -16,7 +18,8 @@ export function startStandInCore(bytesOf: BytesOf): MessagePort {
   const { port1, port2 } = new MessageChannel();
   const service = startCoreService({
     host: hostOf(bytesOf),
-    core: THE_CORE,
+    core: QUICK_CORE,
+    slow: slowAnswersHere(SLOW_CORE, reportError),
     post: (message) => port1.postMessage(message),
   });
   port1.onmessage = (event) => service.hear(event.data);
@@ -31,9 +34,9 @@ export function hostOf(bytesOf: BytesOf): CoreHost {
     },
     nowMs: () => performance.now(),
     captureMemory: () => Promise.resolve(Number.POSITIVE_INFINITY),
-    pause: (leastMs = 0) =>
+    pause: () =>
       new Promise((resolve) => {
-        setTimeout(resolve, leastMs);
+        setTimeout(resolve, 0);
       }),
     tellFault: (fault) => reportError(fault),
   };

@@ -4,7 +4,9 @@ import { readFile } from 'node:fs/promises';
 import type { FromCore } from '../../core/bridge/coreMessages.ts';
 import type { Picked } from '../../core/bridge/shellMessages.ts';
 import { startCoreService } from '../../core/service/coreService.ts';
-import { THE_CORE } from '../../core/service/theCore.ts';
+import { QUICK_CORE } from '../../core/service/quickCore.ts';
+import { slowAnswersHere } from '../../core/service/slowAnswers.ts';
+import { SLOW_CORE } from '../../core/service/slowCore.ts';
 import { SAMPLE_DRIVES } from '../../core/simulation/sampleDrives/index.ts';
 import { tracesSettled } from '../../renderer/plot/settled.ts';
 import { createProgram, type Program } from '../../renderer/program/program.ts';
@@ -80,7 +82,8 @@ function corePort(standIn: StandIn): CorePort {
       const file = standIn.fileOf(token);
       return file === null ? null : { name: file.picked.name, bytes: await file.bytes() };
     }),
-    core: THE_CORE,
+    core: QUICK_CORE,
+    slow: slowAnswersHere(SLOW_CORE, reportError),
     post: (message: FromCore) => queueMicrotask(() => hear(port, message)),
   });
   return port;

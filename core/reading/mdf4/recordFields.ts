@@ -1,3 +1,4 @@
+import { wideRoom } from '../../capture/columnRoom.ts';
 import type { ChannelDescription } from './channelBlock.ts';
 
 /** Records of one group, one after the other. */
@@ -25,7 +26,7 @@ export function isNumberField(channel: ChannelDescription, records: Records): bo
  * Values whose invalidation bit is set are NaN. The channel must be a number field of these records.
  */
 export function rawNumbers(channel: ChannelDescription, records: Records): Float64Array {
-  const values = new Float64Array(records.count);
+  const values = wideRoom(records.count);
   const read = reader(channel);
   for (let i = 0; i < records.count; i++) {
     const at = records.dataOffset + i * records.stride;

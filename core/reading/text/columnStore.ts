@@ -6,6 +6,7 @@
 // number turns up, the column is widened, and what it held so far is restored that way.
 
 import { BLOCK, type BlockExtremes, blocksFor } from '../../capture/blockExtremes.ts';
+import { inSharedRoom, narrowRoom, wideRoom } from '../../capture/columnRoom.ts';
 import { type ColumnRange, copyNarrow, copyWide, type OnStage } from './copyColumn.ts';
 
 const LIMIT = 2 ** 23;
@@ -32,8 +33,8 @@ export class ColumnStore {
 
   /** `expected` values are made room for; more may come. `exact` keeps 8 bytes whatever the values are: times. */
   constructor(exact: boolean, expected = 0) {
-    this.narrow = new Float32Array(exact ? 0 : expected);
-    this.wide = exact ? new Float64Array(expected) : null;
+    this.narrow = narrowRoom(exact ? 0 : expected);
+    this.wide = exact ? wideRoom(expected) : null;
     this.blocks = blocksFor(expected);
   }
 
@@ -88,10 +89,10 @@ export class ColumnStore {
   }
 
   private widen(length: number): Float64Array {
-    const wide = new Float64Array(Math.max(this.narrow.length, length));
+    const wide = wideRoom(Math.max(this.narrow.length, length));
     for (let i = 0; i < this.length; i++) wide[i] = restoreDecimal(this.narrow[i] ?? Number.NaN, this.decimals);
     this.wide = wide;
-    this.narrow = new Float32Array(0);
+    this.narrow = narrowRoom(0);
     return wide;
   }
 
@@ -99,7 +100,7 @@ export class ColumnStore {
   finish(): StoredColumn {
     const values = this.wide === null ? fitted(this.narrow, this.length) : fitted(this.wide, this.length);
     const decimals = this.wide === null ? this.decimals : -1;
-    this.narrow = new Float32Array(0);
+    this.narrow = narrowRoom(0);
     this.wide = null;
     return { values, decimals, range: this.range, blocks: this.blocks };
   }
@@ -113,7 +114,7 @@ export function restoreDecimal(value: number, decimals: number): number {
 
 /** The used part of an array: a view where little is wasted, else a copy of its own. */
 function fitted(values: Float32Array | Float64Array, length: number): Float32Array | Float64Array {
-  return length * 1.1 + 1024 >= values.length ? values.subarray(0, length) : values.slice(0, length);
+  return length * 1.1 + 1024 >= values.length ? values.subarray(0, length) : inSharedRoom(values.slice(0, length));
 }
 
 function allHaveDecimals({ stage, first, stride, rows }: OnStage, power: number): boolean {
@@ -125,13 +126,13 @@ function allHaveDecimals({ stage, first, stride, rows }: OnStage, power: number)
 }
 
 function grown(values: Float32Array, least: number): Float32Array {
-  const larger = new Float32Array(roomFor(values.length, least));
+  const larger = narrowRoom(roomFor(values.length, least));
   larger.set(values);
   return larger;
 }
 
 function grownWide(values: Float64Array, least: number): Float64Array {
-  const larger = new Float64Array(roomFor(values.length, least));
+  const larger = wideRoom(roomFor(values.length, least));
   larger.set(values);
   return larger;
 }

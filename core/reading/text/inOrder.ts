@@ -1,5 +1,6 @@
 import type { BlockExtremes } from '../../capture/blockExtremes.ts';
 import { type Range, rangeOf } from '../../capture/channelFacts.ts';
+import { narrowRoom, wideRoom } from '../../capture/columnRoom.ts';
 import type { StoredColumn } from './columnStore.ts';
 
 /** A column in the order of the time axis. */
@@ -21,7 +22,7 @@ export function inOrder(column: StoredColumn, order: Uint32Array | null): Ordere
 
 /** Values in another order: place i gets the value that stood at order[i]. Same width as before. */
 export function reordered(values: Float32Array | Float64Array, order: Uint32Array): Float32Array | Float64Array {
-  const sorted = values instanceof Float32Array ? new Float32Array(order.length) : new Float64Array(order.length);
+  const sorted = values instanceof Float32Array ? narrowRoom(order.length) : wideRoom(order.length);
   for (let i = 0; i < order.length; i++) sorted[i] = values[order[i] ?? 0] ?? Number.NaN;
   return sorted;
 }

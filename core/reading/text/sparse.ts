@@ -1,3 +1,4 @@
+import { narrowRoom, wideRoom } from '../../capture/columnRoom.ts';
 import { sampleCount, type TimeBase, timeAt } from '../../capture/timeBase.ts';
 
 /** From this share of blank cells on, a channel is taken as polled less often than the rows, and gets its own times. */
@@ -13,8 +14,8 @@ export function sparse(
   finite: number,
 ): { readonly values: Float32Array | Float64Array; readonly time: TimeBase } {
   if (finite === 0 || values.length - finite <= values.length * SPARSE_SHARE) return { values, time };
-  const kept = values instanceof Float32Array ? new Float32Array(finite) : new Float64Array(finite);
-  const timesS = new Float64Array(finite);
+  const kept = values instanceof Float32Array ? narrowRoom(finite) : wideRoom(finite);
+  const timesS = wideRoom(finite);
   let at = 0;
   for (let i = 0; i < sampleCount(time); i++) {
     const value = values[i] ?? Number.NaN;

@@ -1,6 +1,7 @@
 // Times while a file is read. As long as they are regular, nothing is stored but start, step and count; the first time
 // that is not where the step puts it turns all of them into a list.
 
+import { wideRoom } from '../../capture/columnRoom.ts';
 import { simplestStep } from './simplestStep.ts';
 
 /** How far a time may lie from its place on the regular base, s. */
@@ -74,7 +75,7 @@ export class TimeStore {
 
   /** What the file said so far, with room for more: the nearest number of nine decimals is the number that was read. */
   private asList(rows: number): Float64Array {
-    const list = new Float64Array(Math.max(this.expected, this.length + rows));
+    const list = wideRoom(Math.max(this.expected, this.length + rows));
     const ticks = Math.abs(this.start) > 4e6 ? 1e6 : 1e9;
     for (let i = 0; i < this.length; i++) list[i] = Math.round((this.start + i * this.step) * ticks) / ticks;
     return list;
@@ -82,7 +83,7 @@ export class TimeStore {
 }
 
 function grown(values: Float64Array, least: number): Float64Array {
-  const larger = new Float64Array(Math.max(least, Math.ceil(values.length * 1.6)));
+  const larger = wideRoom(Math.max(least, Math.ceil(values.length * 1.6)));
   larger.set(values);
   return larger;
 }

@@ -1,7 +1,7 @@
 import type { CoreQuestionName, CoreQuestions } from '../../bridge/coreMessages.ts';
 import type { Outcome } from '../../reading/problem.ts';
 import type { ReadProgress } from '../../reading/readCapture.ts';
-import type { CoreFunctions } from '../coreFunctions.ts';
+import type { QuickCore } from '../coreFunctions.ts';
 import type { CoreHost } from '../coreHost.ts';
 import type { HeldCaptures } from '../heldCaptures.ts';
 
@@ -10,7 +10,7 @@ export interface AnswerTools {
   /** The question's own number. */
   readonly askId: number;
   readonly held: HeldCaptures;
-  readonly core: CoreFunctions;
+  readonly core: QuickCore;
   readonly host: CoreHost;
   /** May be called as often as one likes: the service passes on a few a second. */
   onProgress(progress: ReadProgress): void;

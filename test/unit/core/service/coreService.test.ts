@@ -159,32 +159,6 @@ describe('slow questions', () => {
     expect(order).toEqual([20, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
   });
 
-  it('wait a moment for the looks that come with what they were asked for', async () => {
-    const { bench, key } = await scoring();
-    bench.host.pass(1000);
-    bench.host.pauses.length = 0;
-    bench.host.whileWaiting = () => {
-      bench.host.whileWaiting = () => undefined;
-      bench.ask(3, 'valuesAt', { key, channelIds: ['c0'], timeS: 3 });
-    };
-    bench.ask(2, 'suggest', { key });
-    await bench.settle();
-    expect(bench.said.filter(({ id }) => id > 1).map(({ id }) => id)).toEqual([3, 2]);
-    expect(bench.host.pauses).toEqual([0, 40, 40]);
-  });
-
-  it('are answered all the same to whoever goes on looking', async () => {
-    const { bench, key } = await scoring();
-    let id = 10;
-    bench.host.whileWaiting = () => bench.ask(id++, 'valuesAt', { key, channelIds: ['c0'], timeS: 3 });
-    bench.ask(2, 'suggest', { key });
-    for (let i = 0; i < 10; i++) await bench.settle();
-    expect(bench.answerTo(2)).toEqual(reply(2));
-    const waitedMs = bench.host.pauses.reduce((sum, ms) => sum + ms, 0);
-    expect(waitedMs).toBeGreaterThanOrEqual(1000);
-    expect(waitedMs).toBeLessThan(1050);
-  });
-
   it('that were cancelled before their turn are not worked out', async () => {
     const { bench, scored, key } = await scoring();
     for (let id = 2; id < 12; id++) bench.ask(id, 'suggest', { key });

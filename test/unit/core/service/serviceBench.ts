@@ -5,9 +5,10 @@ import type { CoreQuestionName, CoreQuestions, FromCore } from '../../../../core
 import type { Capture } from '../../../../core/capture/capture.ts';
 import type { Channel } from '../../../../core/capture/channel.ts';
 import type { Problem } from '../../../../core/reading/problem.ts';
-import type { CoreFunctions } from '../../../../core/service/coreFunctions.ts';
+import type { QuickCore, SlowCore } from '../../../../core/service/coreFunctions.ts';
 import { type CoreHost, type HeldBytes, SourceFault } from '../../../../core/service/coreHost.ts';
 import { type CoreService, startCoreService } from '../../../../core/service/coreService.ts';
+import { slowAnswersHere } from '../../../../core/service/slowAnswers.ts';
 
 export const GONE: Problem = { id: 'vanished', what: 'The file is gone.', where: 'a.csv', doNext: 'Find it.' };
 
@@ -65,10 +66,6 @@ export interface Bench {
 interface BenchHost extends CoreHost {
   /** Lets time go by. */
   pass(ms: number): void;
-  /** What was asked of `pause`, in order. */
-  readonly pauses: number[];
-  /** Runs while the service waits for a time. */
-  whileWaiting: () => void;
   /** Leaves so much memory for captures. */
   leave(bytes: number): void;
   readonly files: Map<string, BenchFile>;
@@ -84,11 +81,17 @@ export interface BenchFile {
   readonly changes?: boolean;
 }
 
-export function startBench(core: Partial<CoreFunctions> = {}): Bench {
+export function startBench(given: Partial<QuickCore & SlowCore> = {}): Bench {
   const said: FromCore[] = [];
   const faults: unknown[] = [];
   const host = benchHost(faults);
-  const service = startCoreService({ host, core: { ...countingCore, ...core }, post: (message) => said.push(message) });
+  const core = { ...countingCore, ...given };
+  const service = startCoreService({
+    host,
+    core,
+    slow: slowAnswersHere(core, host.tellFault),
+    post: (message) => said.push(message),
+  });
   return {
     service,
     said,
@@ -107,12 +110,9 @@ function benchHost(faults: unknown[]): BenchHost {
   const closed: string[] = [];
   let nowMs = 0;
   let memoryBytes = 1e9;
-  const pauses: number[] = [];
   return {
     files,
     closed,
-    pauses,
-    whileWaiting: () => undefined,
     nowMs: () => nowMs,
     captureMemory: () => Promise.resolve(memoryBytes),
     pass: (ms) => {
@@ -121,13 +121,7 @@ function benchHost(faults: unknown[]): BenchHost {
     leave: (bytes) => {
       memoryBytes = bytes;
     },
-    async pause(leastMs = 0) {
-      pauses.push(leastMs);
-      nowMs += leastMs;
-      if (leastMs === 0) return;
-      this.whileWaiting();
-      for (let turn = 0; turn < 20; turn++) await Promise.resolve();
-    },
+    pause: () => Promise.resolve(),
     tellFault: (fault) => faults.push(fault),
     async openBytes(token) {
       const file = files.get(token);
@@ -162,7 +156,7 @@ const notAsked = () => {
   throw new Error('not part of this test');
 };
 
-const countingCore: CoreFunctions = {
+const countingCore: QuickCore & SlowCore = {
   async readCapture(source, { onProgress, isCancelled }) {
     let rows = 0;
     for await (const chunk of source.chunks()) {

@@ -4,18 +4,17 @@ import type { Seconds } from '../../units/quantities.ts';
 import { counted, round, span } from '../../words/numbers.ts';
 import { answered, noSuchChannel, notOpen } from '../serviceProblems.ts';
 import { stretchFacts } from '../stretchFacts.ts';
-import type { Answer } from './answer.ts';
+import type { SlowAnswer } from './slowAnswer.ts';
 
 /** What a person who sees the trace sees in it, in words: one sentence or two a channel. */
-export const describe: Answer<'describe'> = async ({ key, channelIds, startS, endS }, { held, host }) => {
-  const capture = held.find(key);
+export const describe: SlowAnswer<'describe'> = ({ key, channelIds, startS, endS }, { find }) => {
+  const capture = find(key);
   if (capture === null) return notOpen();
   const words: string[] = [];
   for (const id of channelIds) {
-    const channel = capture.channel(id);
-    if (channel === null) return noSuchChannel(capture.capture.name);
+    const channel = capture.channels.find((channel) => channel.id === id);
+    if (channel === undefined) return noSuchChannel(capture.name);
     words.push(describeChannel(channel, startS, endS));
-    await host.pause(); // a long stretch of many channels must not hold up the cursor
   }
   return answered(words);
 };
