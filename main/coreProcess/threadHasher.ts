@@ -2,11 +2,12 @@ import { Worker } from 'node:worker_threads';
 import type { Hasher } from './hasher.ts';
 
 /** Pieces that may wait for the thread, so that a slow one does not gather the whole file in memory. */
-const MOST_WAITING = 8;
+const MOST_WAITING = 16;
 
 /**
  * Hashes in a thread of its own, so that a long file is read while it is hashed: where the platform hashes slowly that
- * takes as long as all the rest of reading. `script` is the bundle of hashThread.ts. A thread that fails gives no digest.
+ * takes as long as all the rest of reading. Bytes in shared memory are not copied. `script` is the bundle of
+ * hashThread.ts. A thread that fails gives no digest.
  */
 export function threadHasher(script: string): Hasher {
   const thread = new Worker(script);
@@ -35,9 +36,8 @@ export function threadHasher(script: string): Hasher {
   return {
     async take(bytes) {
       if (failed) return;
-      const piece = new Uint8Array(bytes); // a copy: what is handed over is gone here
       waiting++;
-      thread.postMessage(piece, [piece.buffer]);
+      thread.postMessage(bytes);
       await until(() => waiting < MOST_WAITING);
     },
     async digest() {

@@ -55,7 +55,8 @@ async function bundle(esbuild, part, release) {
       sourcemap: release ? false : 'linked',
       minify: release && part.id === 'window',
       legalComments: release ? 'eof' : 'none',
-      define: { 'process.env.NODE_ENV': release ? '"production"' : '"development"' },
+      // What a clone runs and tests is what is shipped: libraries without their checks for developers.
+      define: { 'process.env.NODE_ENV': '"production"' },
       metafile: true,
       write: false,
       logLevel: 'silent',

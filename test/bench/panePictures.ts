@@ -70,13 +70,22 @@ function watch([columns, rows]: readonly [number, number]): void {
   window.benchWatching = true;
   const inkOf = (canvas: HTMLCanvasElement): string => {
     const { width, height } = canvas;
-    const pixels = canvas.getContext('2d')?.getImageData(0, 0, width, height).data ?? [];
+    const bytes = canvas.getContext('2d')?.getImageData(0, 0, width, height).data.buffer ?? new ArrayBuffer(0);
+    // A pixel as one number, and the last one's colour remembered: looking must not cost what is looked at.
+    const pixels = new Uint32Array(bytes);
     const cells = new Uint8Array(columns * rows);
-    for (let i = 0; i < pixels.length; i += 4) {
-      const [red = 0, green = 0, blue = 0] = [pixels[i], pixels[i + 1], pixels[i + 2]];
-      // Traces have a colour; grid and figures have none.
-      if (Math.max(red, green, blue) - Math.min(red, green, blue) < 60) continue;
-      const [x, y] = [(i / 4) % width, Math.floor(i / 4 / width)];
+    let last = 0;
+    let coloured = false;
+    for (let i = 0; i < pixels.length; i++) {
+      const pixel = pixels[i] ?? 0;
+      if (pixel !== last) {
+        last = pixel;
+        const [red, green, blue] = [pixel & 255, (pixel >>> 8) & 255, (pixel >>> 16) & 255];
+        // Traces have a colour; grid and figures have none.
+        coloured = Math.max(red, green, blue) - Math.min(red, green, blue) >= 60;
+      }
+      if (!coloured) continue;
+      const [x, y] = [i % width, Math.floor(i / width)];
       cells[Math.floor((y * rows) / height) * columns + Math.floor((x * columns) / width)] = 1;
     }
     return cells.join('');

@@ -19,7 +19,7 @@ export function startStandInCore(bytesOf: BytesOf): MessagePort {
   const service = startCoreService({
     host: hostOf(bytesOf),
     core: QUICK_CORE,
-    slow: slowAnswersHere(SLOW_CORE, reportError),
+    slow: slowAnswersHere(SLOW_CORE, (fault) => reportError(fault)),
     post: (message) => port1.postMessage(message),
   });
   port1.onmessage = (event) => service.hear(event.data);

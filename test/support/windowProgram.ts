@@ -83,7 +83,7 @@ function corePort(standIn: StandIn): CorePort {
       return file === null ? null : { name: file.picked.name, bytes: await file.bytes() };
     }),
     core: QUICK_CORE,
-    slow: slowAnswersHere(SLOW_CORE, reportError),
+    slow: slowAnswersHere(SLOW_CORE, (fault) => reportError(fault)),
     post: (message: FromCore) => queueMicrotask(() => hear(port, message)),
   });
   return port;

@@ -71,6 +71,13 @@ describe.each(LAYOUTS.map((layout) => [layout.id, layout] as const))('the layout
     expect(copy).toEqual(bytes);
   });
 
+  it.each(samples)('lays the columns and times of %s in memory that threads share', async (file, bytes) => {
+    for (const { time, values } of (await captured(file, bytes)).capture.channels) {
+      expect(values.buffer).toBeInstanceOf(SharedArrayBuffer);
+      if (time.kind === 'listed') expect(time.timesS.buffer).toBeInstanceOf(SharedArrayBuffer);
+    }
+  });
+
   it.each(samples)('reads %s the same twice', async (file, bytes) => {
     expect(await captured(file, bytes)).toEqual(await captured(file, bytes));
   });
