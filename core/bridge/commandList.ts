@@ -28,7 +28,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     words: 'Open capture…',
     menu: 'file',
     key: 'CmdOrCtrl+O',
-    alsoCalled: ['load', 'file', 'recording', 'csv', 'log', 'import', 'drive'],
+    alsoCalled: ['load', 'file', 'recording', 'csv', 'log', 'import', 'drive', 'bundle', 'colleague'],
   },
   {
     id: 'file.openSample',
@@ -46,6 +46,13 @@ export const COMMANDS: readonly CommandEntry[] = [
     ruleAbove: true,
   },
   { id: 'file.print', words: 'Print evidence sheet…', menu: 'file', key: 'CmdOrCtrl+P', alsoCalled: ['paper', 'pdf'] },
+  {
+    id: 'file.exportBundle',
+    words: 'Bundle for a second reader…',
+    menu: 'file',
+    key: 'CmdOrCtrl+B',
+    alsoCalled: ['colleague', 'second', 'opinion', 'share', 'send', 'hand', 'over', 'zip', 'package', 'hash', 'export'],
+  },
   {
     id: 'file.exportPicture',
     words: 'Picture of the traces…',

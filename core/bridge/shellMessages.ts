@@ -9,11 +9,19 @@ import { vehicleRecordSchema } from '../record/schema.ts';
 const nothing = z.null();
 const token = z.string().min(8).max(128);
 const name = z.string().max(300);
-const vehicleId = z.string().min(1).max(64);
+const id = z.string().min(1).max(64);
+const vehicleId = id;
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** A file the person picked: a token for it, never a path. `sample` marks the invented drives of the program. */
-export const pickedSchema = z.strictObject({ token, name, bytes: z.number().nonnegative(), sample: z.boolean() });
+export const pickedSchema = z.strictObject({
+  token,
+  name,
+  bytes: z.number().nonnegative(),
+  sample: z.boolean(),
+  /** Set for what is meant to be a bundle for a second reader, by its ending or by what it holds. */
+  bundle: z.literal(true).exactOptional(),
+});
 export type Picked = z.infer<typeof pickedSchema>;
 
 export const problemSchema = z.strictObject({ id: name, what: z.string(), where: z.string(), doNext: z.string() });
@@ -81,6 +89,39 @@ export const loadedVehicleSchema = z.union([
   z.strictObject({ ok: z.literal(false), problem: problemSchema, earlier: z.array(earlierSaveSchema) }),
 ]);
 
+/** A capture of the record as it would go into a bundle; 'changed' is a file that is no longer what was recorded. */
+export const weighedCaptureSchema = z.strictObject({
+  captureId: id,
+  state: z.enum(['ready', 'notFound', 'changed', 'unread']),
+  /** Texts in it that look like a vehicle number. */
+  vehicleNumbers: z.number().int().nonnegative(),
+});
+export type WeighedCapture = z.infer<typeof weighedCaptureSchema>;
+
+/** A bundle that is as it was made, before it is taken in. */
+export const receivedBundleSchema = z.strictObject({
+  token,
+  name,
+  /** Of its file. */
+  sha256,
+  /** To be compared with what was handed over on another path. */
+  manifestSha256: sha256,
+  madeAt: z.string(),
+  /** Version of the core that made the numbers in it, and whether it is another one than here. */
+  coreVersion: z.string(),
+  otherCore: z.boolean(),
+  vehicle: z.string(),
+  /** What is kept of this vehicle here: nothing, the same, something else, or a record that cannot be read. */
+  here: z.enum(['nothing', 'same', 'other', 'unreadable']),
+  captures: z.array(z.strictObject({ id, name: z.string(), bytes: z.number().nonnegative(), enclosed: z.boolean() })),
+  windows: z.number().int().nonnegative(),
+  notes: z.number().int().nonnegative(),
+  readings: z.number().int().nonnegative(),
+});
+export type ReceivedBundle = z.infer<typeof receivedBundleSchema>;
+
+const refused = z.strictObject({ ok: z.literal(false), problem: problemSchema });
+
 /** State of a command as the menu bar shows it. */
 export const commandStateSchema = z.strictObject({
   id: z.string().max(64),
@@ -141,6 +182,39 @@ export const SHELL_REQUESTS = {
     ask: z.strictObject({ suggestedName: name, html: z.string(), paper: z.enum(['A4', 'Letter']) }),
     reply: z.strictObject({ name, problem: problemSchema.nullable() }).nullable(),
   },
+  /** Looks through captures of the record for what may keep them out of a bundle, or out of strangers' hands. */
+  weighBundle: {
+    ask: z.strictObject({ captures: z.array(z.strictObject({ captureId: id, sha256, name: z.string() })).max(999) }),
+    reply: z.union([
+      z.strictObject({ ok: z.literal(true), captures: z.array(weighedCaptureSchema).readonly() }),
+      refused,
+    ]),
+  },
+  /**
+   * Asks where to, then packs a bundle for a second reader there: the record as it is given, the sheet, and those captures
+   * of the record whose ids are named. Null where the person cancelled.
+   */
+  exportBundle: {
+    ask: z.strictObject({
+      suggestedName: name,
+      record: vehicleRecordSchema,
+      sheet: z.string(),
+      captureIds: z.array(id).max(999),
+    }),
+    reply: z.strictObject({ name, manifestSha256: sha256.nullable(), problem: problemSchema.nullable() }).nullable(),
+  },
+  /** Checks all of a bundle. */
+  checkBundle: {
+    ask: z.strictObject({ token }),
+    reply: z.union([z.strictObject({ ok: z.literal(true), bundle: receivedBundleSchema }), refused]),
+  },
+  /** Takes in a bundle that was checked before: its record becomes a vehicle, its captures are kept with it. */
+  takeBundle: {
+    ask: z.strictObject({ token, manifestSha256: sha256 }),
+    reply: z.union([z.strictObject({ ok: z.literal(true), vehicleId }), refused]),
+  },
+  /** Calls off whatever is being packed, checked or taken in; it is refused with the problem id 'cancelled'. */
+  cancelBundle: { ask: nothing, reply: nothing },
   /** Opens the system's print dialog for a sheet; the problem is null where it was printed or the person cancelled. */
   printSheet: {
     ask: z.strictObject({ html: z.string(), paper: z.enum(['A4', 'Letter']) }),

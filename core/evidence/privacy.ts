@@ -1,6 +1,6 @@
 // What belongs to a person and is left out of a copy unless it is asked for (T-PRIV-1).
 
-import type { Identity } from '../record/schema.ts';
+import type { Identity, VehicleRecord } from '../record/schema.ts';
 import type { Cell } from './sheet.ts';
 import type { Included } from './sheetInput.ts';
 import { textCell } from './words/numbers.ts';
@@ -21,6 +21,21 @@ export function vinCell(vin: string, included: boolean): Cell {
   if (whole === '' || included) return textCell(whole);
   const shown = [...whole].slice(0, -PRIVATE_END).join('');
   return shown === '' ? LEFT_OUT : { kind: 'text', text: `${shown}${'·'.repeat(PRIVATE_END)} (last six left out)` };
+}
+
+/** The record without the private fields that are not included: they are empty, and the vehicle number ends early. */
+export function withoutPrivate(record: VehicleRecord, include: Included): VehicleRecord {
+  const { vin, plate, customer, complaint } = record.identity;
+  return {
+    ...record,
+    identity: {
+      ...record.identity,
+      vin: include.vin ? vin : [...vin.trim()].slice(0, -PRIVATE_END).join(''),
+      plate: include.plate ? plate : '',
+      customer: include.customer ? customer : '',
+      complaint: include.complaint ? complaint : '',
+    },
+  };
 }
 
 /** In words, what is recorded of the vehicle and was left out. */

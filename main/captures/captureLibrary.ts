@@ -7,15 +7,18 @@ import { basename, join, sep } from 'node:path';
 import type { Picked, RecentCapture } from '../../core/bridge/shellMessages.ts';
 import type { Problem } from '../../core/reading/problem.ts';
 import { SAMPLE_DRIVES } from '../../core/simulation/sampleDrives/index.ts';
+import { isBundleFile } from '../bundles/isBundleFile.ts';
 import { type Places, whereaboutsOf, withCapture } from '../program/places.ts';
 import type { KeptFile } from '../store/keptFile.ts';
-import { CaptureTokens } from './captureTokens.ts';
+import { CaptureTokens, type GivenFile } from './captureTokens.ts';
 import { openRegularFile } from './openRegularFile.ts';
 
 export interface CaptureLibraryParts {
   readonly places: KeptFile<Places>;
   /** Folder of the sample drives. */
   readonly drives: string;
+  /** Where the store keeps a capture of this hash, that came in a bundle; null where it has none. */
+  keptCapture(sha256: string): Promise<string | null>;
 }
 
 export type Taken = { readonly ok: true; readonly picked: Picked } | { readonly ok: false; readonly problem: Problem };
@@ -29,14 +32,16 @@ export class CaptureLibrary {
   }
 
   /** A file that was picked, with its size; 0 where it cannot be asked for: opening it will say why. */
-  async pick(path: string): Promise<Picked> {
+  async pick(path: string, given: GivenFile = {}): Promise<Picked> {
     const sample = path.startsWith(this.#parts.drives + sep);
-    const token = this.tokens.give(path, sample);
+    const token = this.tokens.give(path, { ...given, sample });
     const bytes = await stat(path).then(
       ({ size }) => size,
       () => 0,
     );
-    return { token, name: this.tokens.find(token)?.name ?? basename(path), bytes, sample };
+    const name = this.tokens.find(token)?.name ?? basename(path);
+    const bundle = !sample && given.kept !== true && (await isBundleFile(path, name));
+    return { token, name, bytes, sample, ...(bundle ? { bundle } : {}) };
   }
 
   /** A file that was dropped: what is no file is refused at once, with the reason. */
@@ -61,12 +66,23 @@ export class CaptureLibrary {
     return drive === undefined ? Promise.resolve(null) : this.pick(join(this.#parts.drives, drive.file));
   }
 
-  /** Where a capture of a record lies now, if it is where it was last seen or is one of the samples. */
-  async find(sha256: string): Promise<Picked | null> {
+  /**
+   * Where a capture of a record lies now: kept with a vehicle that came in a bundle, where it was last seen, or among the
+   * samples. `name` is its name in the record.
+   */
+  async find(sha256: string, name: string): Promise<Picked | null> {
+    const kept = await this.#parts.keptCapture(sha256);
+    if (kept !== null) return this.pick(kept, { name, kept: true });
     const path = whereaboutsOf(await this.#parts.places.read(), sha256) ?? (await this.#sampleWith(sha256));
     if (path === null) return null;
     const taken = await this.take(path);
     return taken.ok ? taken.picked : null;
+  }
+
+  /** The path of that capture, for the shell alone; null where it is not found. */
+  async whereIs(sha256: string, name: string): Promise<string | null> {
+    const picked = await this.find(sha256, name);
+    return picked === null ? null : (this.tokens.find(picked.token)?.path ?? null);
   }
 
   async recent(): Promise<RecentCapture[]> {
@@ -79,10 +95,10 @@ export class CaptureLibrary {
     );
   }
 
-  /** Remembers where a capture of this hash lies. Gives its path, or null for a token that is none. */
+  /** Remembers where a file of this hash lies. Gives its path, or null for a token that is none and for a kept copy. */
   async remember(token: string, sha256: string): Promise<string | null> {
     const file = this.tokens.find(token);
-    if (file === null) return null;
+    if (file === null || file.kept) return null;
     await this.#parts.places.change((places) => withCapture(places, { path: file.path, sha256 }));
     return file.path;
   }

@@ -8,6 +8,16 @@ export interface TokenFile {
   readonly name: string;
   /** One of the invented drives that come with the program. */
   readonly sample: boolean;
+  /** A copy of the program's own, of a capture that came in a bundle: no file of the person's. */
+  readonly kept: boolean;
+}
+
+/** What is known of a file besides its path. */
+export interface GivenFile {
+  /** How the person knows it, where its own name does not tell. */
+  readonly name?: string;
+  readonly sample?: boolean;
+  readonly kept?: boolean;
 }
 
 /** Longest name that is passed on: longer ones are cut in the middle of nowhere useful, and kept by their end. */
@@ -22,12 +32,12 @@ export class CaptureTokens {
   readonly #tokens = new Map<string, string>();
 
   /** The same file has the same token all along. */
-  give(path: string, sample = false): string {
+  give(path: string, { name = basename(path), sample = false, kept = false }: GivenFile = {}): string {
     const known = this.#tokens.get(path);
     if (known !== undefined) return known;
     const token = randomBytes(24).toString('base64url');
     this.#tokens.set(path, token);
-    this.#files.set(token, { path, name: basename(path).slice(-LONGEST_NAME), sample });
+    this.#files.set(token, { path, name: name.slice(-LONGEST_NAME), sample, kept });
     return token;
   }
 

@@ -8,7 +8,8 @@ import { writeProblem } from '../store/fileProblem.ts';
 import type { KeptFile } from '../store/keptFile.ts';
 import { cleanFileName } from './cleanFileName.ts';
 
-export type ExportKind = 'html' | 'pdf' | 'csv' | 'json' | 'md' | 'png' | 'svg';
+/** Also the extension of its files. */
+export type ExportKind = 'html' | 'pdf' | 'csv' | 'json' | 'md' | 'png' | 'svg' | 'tailtrace-bundle';
 
 const KIND_WORDS: Readonly<Record<ExportKind, string>> = {
   html: 'Web page',
@@ -18,6 +19,7 @@ const KIND_WORDS: Readonly<Record<ExportKind, string>> = {
   md: 'Markdown text',
   png: 'Picture',
   svg: 'Drawing',
+  'tailtrace-bundle': 'Bundle for a second reader',
 };
 
 export interface ExportTools {

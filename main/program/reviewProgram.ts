@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { app, type BrowserWindow, dialog, ipcMain, nativeTheme, session, utilityProcess } from 'electron';
 import { z } from 'zod';
 import { DEFAULT_SETTINGS } from '../../core/bridge/defaultSettings.ts';
-import { type Picked, settingsSchema } from '../../core/bridge/shellMessages.ts';
+import { type Picked, pickedSchema, settingsSchema } from '../../core/bridge/shellMessages.ts';
 import { headerChoiceSchema } from '../../core/record/headerChoice.ts';
+import { BundleWorker } from '../bundles/bundleWorker.ts';
 import { CaptureLibrary } from '../captures/captureLibrary.ts';
 import { type CoreClient, CoreProcess } from '../coreProcess/coreProcess.ts';
 import { MenuBar } from '../menu/menuBar.ts';
@@ -42,7 +43,12 @@ export class ReviewProgram {
     files: systemFiles,
     nowMs: () => Date.now(),
   });
-  readonly #library = new CaptureLibrary({ places: this.#places, drives: this.#folders.drives });
+  readonly #library = new CaptureLibrary({
+    places: this.#places,
+    drives: this.#folders.drives,
+    keptCapture: (sha256) => this.#store.keptCapture(sha256),
+  });
+  readonly #bundles = new BundleWorker(join(this.#folders.main, 'bundleThread.cjs'));
   readonly #core = new CoreProcess({
     fork: () =>
       utilityProcess.fork(join(this.#folders.main, 'coreProcess.cjs'), [], { serviceName: 'Tailtrace captures' }),
@@ -103,8 +109,9 @@ export class ReviewProgram {
     this.#offer(await Promise.all(paths.map((path) => this.#library.pick(path))));
   }
 
-  /** The program ends: the process of the captures goes with it. */
+  /** The program ends: the process of the captures goes with it, and whatever is done on bundles. */
   end(): void {
+    this.#bundles.cancel();
     this.#core.end();
   }
 
@@ -138,7 +145,7 @@ export class ReviewProgram {
 
   /** Hands captures to the page, or keeps them for it until it listens. */
   #offer(picked: readonly Picked[]): void {
-    this.#offered.push(...picked.map(({ token, name, bytes, sample }) => ({ token, name, bytes, sample })));
+    this.#offered.push(...picked.map((one) => pickedSchema.strip().parse(one)));
     if (this.#listening) this.#handOver();
   }
 
@@ -177,6 +184,7 @@ export class ReviewProgram {
         window: () => this.#window,
         documents: () => app.getPath('documents'),
       },
+      bundles: this.#bundles,
       menu: this.#menu,
       window: () => this.#window,
       connectCore: () => this.#connectCore(),

@@ -1,4 +1,4 @@
-// What the build makes: six bundles. One build runs on the oldest runtime that is supported (Node 18.15 inside
+// What the build makes: eight bundles. One build runs on the oldest runtime that is supported (Node 18.15 inside
 // Electron 25, Chromium 114) and on the current one.
 
 import { inRoot } from './places.mjs';
@@ -51,6 +51,14 @@ export const PARTS = [
     entry: 'main/coreProcess/hashThread.ts',
     folder: 'main',
     output: 'hashThread.cjs',
+    options: shell,
+    copied: [],
+  },
+  {
+    id: 'bundle thread',
+    entry: 'main/bundles/bundleThread.ts',
+    folder: 'main',
+    output: 'bundleThread.cjs',
     options: shell,
     copied: [],
   },

@@ -4,6 +4,7 @@
 import { join } from 'node:path';
 import type { Outcome } from '../../core/reading/problem.ts';
 import { type ReadRecord, readRecordValue } from '../../core/record/readRecord.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { FileLayer } from './fileLayer.ts';
 import { faultCode } from './fileLayer.ts';
 import { sha256Of, unseal } from './sealedRecord.ts';
@@ -18,6 +19,8 @@ export interface VehicleFolder {
   readonly generations: string;
   /** What must not be lost and may not be used: damaged bytes, and saves that met a change from outside. */
   readonly setAside: string;
+  /** Captures that came in a bundle, each called by its SHA-256: they go when the vehicle goes. */
+  readonly captures: string;
 }
 
 export function vehicleFolder(vehicles: string, id: string): VehicleFolder {
@@ -32,6 +35,7 @@ export function folderNamed(vehicles: string, name: string): VehicleFolder {
     view: join(path, 'view.json'),
     generations: join(path, 'generations'),
     setAside: join(path, 'setAside'),
+    captures: join(path, 'captures'),
   };
 }
 
@@ -59,4 +63,19 @@ export const RECORD_PLACE = 'the vehicle’s record';
 export function openSave(bytes: Uint8Array): { readonly savedAt: string; readonly read: Outcome<ReadRecord> } | null {
   const content = unseal(bytes);
   return content === null ? null : { savedAt: content.savedAt, read: readRecordValue(content.record, RECORD_PLACE) };
+}
+
+/** The record in a vehicle's folder; 'none' where nothing was ever saved there, 'unreadable' where it cannot be used. */
+export async function knownRecord(
+  files: FileLayer,
+  folder: VehicleFolder,
+): Promise<VehicleRecord | 'none' | 'unreadable'> {
+  const newest = await readBytes(files, folder.record).catch(() => 'refused' as const);
+  if (newest === 'refused') return 'unreadable';
+  if (newest === null) {
+    const earlier = await files.list(folder.generations).catch((): readonly string[] => []);
+    return earlier.length === 0 ? 'none' : 'unreadable';
+  }
+  const save = openSave(newest.bytes);
+  return save?.read.ok ? save.read.value.record : 'unreadable';
 }

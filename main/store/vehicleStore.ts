@@ -14,6 +14,7 @@ import { atomicWrite, type Patience, systemPatience } from './atomicWrite.ts';
 import { keepGeneration, listEarlier, pruneGenerations, readEarlier, setAside } from './earlierSaves.ts';
 import type { FileLayer } from './fileLayer.ts';
 import { writeProblem } from './fileProblem.ts';
+import { findKeptCapture, sweepOrphans } from './keptCaptures.ts';
 import { keptFile } from './keptFile.ts';
 import { listEntries } from './listEntries.ts';
 import { changedOutside, damaged, madeByNewer, missing, notThere, unreadable } from './recordProblems.ts';
@@ -22,6 +23,7 @@ import { sweepTemporary } from './sweepTemporary.ts';
 import {
   FOLDER_NAME,
   folderNamed,
+  knownRecord,
   openSave,
   RECORD_PLACE,
   readBytes,
@@ -73,8 +75,10 @@ export class VehicleStore {
     await files.makeFolder(folder);
     for (const name of await files.list(folder)) {
       if (!FOLDER_NAME.test(name)) continue;
-      const { path, generations, setAside: aside } = folderNamed(folder, name);
-      for (const place of [path, generations, aside]) await sweepTemporary(files, place, nowMs());
+      const vehicle = folderNamed(folder, name);
+      const { path, generations, setAside: aside, captures } = vehicle;
+      for (const place of [path, generations, aside, captures]) await sweepTemporary(files, place, nowMs());
+      await sweepOrphans(files, vehicle);
     }
   }
 
@@ -84,6 +88,21 @@ export class VehicleStore {
 
   load(id: string): Promise<LoadedVehicle> {
     return this.#inTurn(id, () => this.#load(id));
+  }
+
+  /** The record that is kept of a vehicle, without opening it; 'none' where there is none, 'unreadable' where it is damaged. */
+  known(id: string): Promise<VehicleRecord | 'none' | 'unreadable'> {
+    return this.#inTurn(id, () => knownRecord(this.#parts.files, this.#folderOf(id)));
+  }
+
+  /** Folder for the captures of a vehicle that came in a bundle. */
+  capturesFolder(id: string): string {
+    return this.#folderOf(id).captures;
+  }
+
+  /** Where a capture of this hash is kept, that came in a bundle; null where there is none. Never rejects. */
+  keptCapture(sha256: string): Promise<string | null> {
+    return findKeptCapture(this.#parts.files, this.#parts.folder, sha256);
   }
 
   /** Resolves with saved true only when the record would survive a power cut. Never rejects. */

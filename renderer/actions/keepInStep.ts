@@ -1,11 +1,11 @@
 // Undo and redo change the record alone. What hangs on it, the capture that is shown and the columns it was read with,
 // follows here.
 
+import { capturesInOrder } from '../../core/record/inOrder.ts';
 import { sameValue } from '../../core/record/sameValue.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
-import { capturesInOrder } from '../state/selectors/windowNames.ts';
 import { reopenCapture } from './findCaptures.ts';
 import { goToCapture } from './jump.ts';
 

@@ -1,6 +1,7 @@
 // The vehicle is scored whenever something that counts has changed: one question at a time, always the latest.
 
 import type { VehicleQuestion } from '../../core/bridge/coreMessages.ts';
+import { evidenceOf } from '../../core/record/evidenceOf.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import type { HeldCapture } from '../state/captureStore.ts';
@@ -54,18 +55,8 @@ function nextQuestion(program: Program, asked: string) {
 
 /** What the core has to know of a vehicle to judge it: the captures it holds, with their windows, readings and codes. */
 export function vehicleQuestion(vehicle: VehicleRecord, held: Readonly<Record<string, HeldCapture>>): VehicleQuestion {
-  const windows = Object.values(vehicle.windows);
-  return {
-    captures: Object.values(vehicle.captures).flatMap(({ id, kind }) => {
-      const key = held[id]?.summary.key;
-      return key === undefined
-        ? []
-        : [{ key, captureId: id, kind, windows: windows.filter((one) => one.captureId === id) }];
-    }),
-    readings: Object.values(vehicle.readings),
-    troubleCodes: Object.values(vehicle.troubleCodes).map(({ code }) => code),
-    rearSensor: vehicle.identity.rearSensor,
-    costs: vehicle.costs,
-    bricks: Object.values(vehicle.bricks),
-  };
+  return evidenceOf(vehicle, (id) => {
+    const key = held[id]?.summary.key;
+    return key === undefined ? null : { key };
+  });
 }

@@ -14,8 +14,15 @@ import { windowName } from '../state/selectors/windowNames.ts';
 import { firstPanes } from '../workspace/firstPanes.ts';
 import { pictureOf } from './makePicture.ts';
 
-/** The evidence sheet of the open vehicle as it stands now; null while nothing has been scored. */
-export async function makeSheet(program: Program, include: Included): Promise<Sheet | null> {
+/**
+ * The evidence sheet of the open vehicle as it stands now; null while nothing has been scored. `handedOver` is the record
+ * that goes with it, where one does: the hash on the sheet is then that record's.
+ */
+export async function makeSheet(
+  program: Program,
+  include: Included,
+  handedOver: VehicleRecord | null = null,
+): Promise<Sheet | null> {
   const record = recordOf(program.record.getState());
   const { score } = program.score.getState();
   if (record === null || score === null) return null;
@@ -26,7 +33,7 @@ export async function makeSheet(program: Program, include: Included): Promise<Sh
     captures: factsOf(program.captures.getState().held, record),
     pictures: await picturesOf(program, record),
     comparisons: await comparisonsOf(program, record),
-    hash: { of: 'the vehicle record', sha256: await sha256Of(canonicalJson(record)) },
+    hash: { of: 'the vehicle record', sha256: await sha256Of(canonicalJson(handedOver ?? record)) },
     settings: {
       temperatureUnit: settings.temperatureUnit,
       decimalSign: '.',

@@ -13,6 +13,7 @@ import { offerId } from '../state/selectors/offers.ts';
 import { holdCapture, showCapture } from './holdCapture.ts';
 import { openRecord, openVehicle } from './openVehicle.ts';
 import { type ReadFile, readPicked } from './readPicked.ts';
+import { checkBundles } from './receiveBundles.ts';
 import { refreshShelf } from './refreshShelf.ts';
 import { isSampleVehicle, sampleCapture, sampleVehicle, stemOf } from './sampleStories.ts';
 import { showBeginning } from './showBeginning.ts';
@@ -39,12 +40,16 @@ export async function openDropped(program: Program, files: readonly unknown[], i
   );
 }
 
-/** Opens picked files one after another and shows the last of them. */
+/** Opens picked files one after another and shows the last of them; a bundle is looked at before it is taken in. */
 export async function openPicked(program: Program, picks: readonly Picked[], into: Into = 'open'): Promise<void> {
   let where = into;
   for (const picked of picks) {
-    if (await openOne(program, picked, where)) where = 'open';
+    if (picked.bundle !== true && (await openOne(program, picked, where))) where = 'open';
   }
+  await checkBundles(
+    program,
+    picks.filter(({ bundle }) => bundle === true),
+  );
   await refreshShelf(program);
 }
 

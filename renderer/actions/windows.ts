@@ -1,6 +1,7 @@
 // Windows: marked by hand, accepted from offers, moved, deleted. Every deed is a step of undo.
 
 import { addWindow, addWindows, moveWindow, removeWindow } from '../../core/record/edits/windows.ts';
+import { windowsInOrder } from '../../core/record/inOrder.ts';
 import type { RecordWindow } from '../../core/record/schema.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import type { WindowDrag } from '../plot/traceStackProps.ts';
@@ -8,7 +9,7 @@ import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { type Offer, openOffers } from '../state/selectors/offers.ts';
 import { shownCapture } from '../state/selectors/shown.ts';
-import { freeWindowName, windowName, windowsInOrder } from '../state/selectors/windowNames.ts';
+import { freeWindowName, windowName } from '../state/selectors/windowNames.ts';
 
 /** Marks a stretch of the shown capture by hand and selects it. A stretch without a length marks nothing. */
 export function markWindow(program: Program, stretch: Stretch): void {

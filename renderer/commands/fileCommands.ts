@@ -4,13 +4,18 @@ import { refreshShelf } from '../actions/refreshShelf.ts';
 import { goToStart } from '../actions/vehicles.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { always, type Command, unless } from './command.ts';
-import { withoutCapture, withoutVehicle } from './reasons.ts';
+import { withoutCapture, withoutEditing, withoutScore, withoutVehicle } from './reasons.ts';
 
 export const FILE_COMMANDS: readonly Command[] = [
   always('file.open', (program) => pickCaptures(program)),
   always('file.openSample', ({ dialogs }) => dialogs.getState().show({ kind: 'samples' })),
   unless('file.exportSheet', withoutVehicle, ({ dialogs }) => dialogs.getState().show({ kind: 'sheet' })),
   unless('file.print', withoutVehicle, (program) => printSheet(program)),
+  unless(
+    'file.exportBundle',
+    (program) => withoutEditing(program) ?? withoutScore(program),
+    ({ dialogs }) => dialogs.getState().show({ kind: 'bundle' }),
+  ),
   unless('file.exportPicture', withoutCapture, ({ dialogs }) => dialogs.getState().show({ kind: 'picture' })),
   unless(
     'file.exportNotes',

@@ -15,6 +15,10 @@ export function withoutEditing(program: Program): string | null {
   return program.record.getState().readOnly ? 'This record was made by a newer program and can only be read.' : null;
 }
 
+export function withoutScore({ score }: Program): string | null {
+  return score.getState().score === null ? 'Nothing has been scored yet.' : null;
+}
+
 export function withoutCapture(program: Program): string | null {
   return shownCapture(program) === null ? 'Open a capture first.' : null;
 }

@@ -1,9 +1,9 @@
+import { windowsInOrder } from '../../core/record/inOrder.ts';
 import { goToWindow } from '../actions/jump.ts';
 import { acceptAllOffers, acceptOffer, markWindow, offersOfShown, putEdge } from '../actions/windows.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { chosenWindow, shownView } from '../state/selectors/shown.ts';
-import { windowsInOrder } from '../state/selectors/windowNames.ts';
 import { type Command, unless } from './command.ts';
 import { firstReason, withoutCapture, withoutCursor, withoutEditing, withoutOffer, withoutWindow } from './reasons.ts';
 

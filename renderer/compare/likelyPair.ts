@@ -1,5 +1,5 @@
+import { windowsInOrder } from '../../core/record/inOrder.ts';
 import type { CaptureRef, RecordWindow, VehicleRecord } from '../../core/record/schema.ts';
-import { windowsInOrder } from '../state/selectors/windowNames.ts';
 
 export interface WindowPair {
   readonly firstId: string;

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
+import { windowsInOrder } from '../../core/record/inOrder.ts';
 import { likelyPair } from '../compare/likelyPair.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
-import { windowName, windowsInOrder } from '../state/selectors/windowNames.ts';
+import { windowName } from '../state/selectors/windowNames.ts';
 import { Button } from '../widgets/Button.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
 import { SelectField } from '../widgets/SelectField.tsx';

@@ -2,6 +2,7 @@ import { useStore } from 'zustand';
 import { useProgram } from '../program/programContext.ts';
 import type { DialogState } from '../state/dialogStore.ts';
 import { AboutDialog } from './AboutDialog.tsx';
+import { BundleDialog } from './BundleDialog.tsx';
 import { CautionsDialog } from './CautionsDialog.tsx';
 import { ChannelsDialog } from './ChannelsDialog.tsx';
 import { ColumnsDialog } from './ColumnsDialog.tsx';
@@ -13,6 +14,7 @@ import { NoteDialog } from './NoteDialog.tsx';
 import { NotesTableDialog } from './NotesTableDialog.tsx';
 import { PictureDialog } from './PictureDialog.tsx';
 import { ReadingDialog } from './ReadingDialog.tsx';
+import { ReceivedDialog } from './ReceivedDialog.tsx';
 import { SamplesDialog } from './SamplesDialog.tsx';
 import { SettingsDialog } from './SettingsDialog.tsx';
 import { SheetDialog } from './SheetDialog.tsx';
@@ -50,6 +52,10 @@ function Shown({ dialog, onClose }: { readonly dialog: DialogState; onClose(): v
       return <CompareDialog onClose={onClose} />;
     case 'sheet':
       return <SheetDialog onClose={onClose} />;
+    case 'bundle':
+      return <BundleDialog onClose={onClose} />;
+    case 'received':
+      return <ReceivedDialog bundles={dialog.bundles} />;
     case 'picture':
       return <PictureDialog onClose={onClose} />;
     case 'notesTable':

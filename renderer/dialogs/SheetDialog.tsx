@@ -6,10 +6,10 @@ import { exportSheet, htmlOf, printSheet, type SheetKind } from '../actions/expo
 import { makeSheet } from '../actions/makeSheet.ts';
 import { useProgram } from '../program/programContext.ts';
 import { Button } from '../widgets/Button.tsx';
-import { CheckField } from '../widgets/CheckField.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
 import { Problems } from '../workspace/Problems.tsx';
 import type { DialogProps } from './dialogProps.ts';
+import { PrivateChoices } from './PrivateChoices.tsx';
 import { SheetPreview } from './SheetPreview.tsx';
 
 const KINDS: readonly { kind: SheetKind; words: string }[] = [
@@ -18,13 +18,6 @@ const KINDS: readonly { kind: SheetKind; words: string }[] = [
   { kind: 'csv', words: 'CSV' },
   { kind: 'json', words: 'JSON' },
   { kind: 'md', words: 'Markdown' },
-];
-
-const PRIVATE: readonly { field: keyof Included; words: string }[] = [
-  { field: 'vin', words: 'Last six of the vehicle number' },
-  { field: 'plate', words: 'Number plate' },
-  { field: 'customer', words: 'Customer' },
-  { field: 'complaint', words: 'Complaint' },
 ];
 
 /** The sheet as it will be handed over, before it is. Private fields stay out unless they are ticked in. */
@@ -81,14 +74,7 @@ export function SheetDialog({ onClose }: DialogProps) {
       <div className="sheetPage">
         <fieldset className="sheetChoices">
           <legend>Put in, too</legend>
-          {PRIVATE.map(({ field, words }) => (
-            <CheckField
-              key={field}
-              label={words}
-              checked={include[field]}
-              onChecked={(checked) => setInclude({ ...include, [field]: checked })}
-            />
-          ))}
+          <PrivateChoices include={include} onInclude={setInclude} />
           <p className="soft">What is not ticked is left out, and the sheet says that it was.</p>
           <Problems places={['export']} />
         </fieldset>

@@ -13,6 +13,8 @@ export interface OpeningJob {
   /** By the program's clock. */
   readonly startedAt: number;
   readonly progress: ReadProgress | null;
+  /** Set for a bundle, of which every file is compared with its hash, and nothing is told meanwhile. */
+  readonly checking?: true;
   cancel(): void;
 }
 

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { ReceivedBundle } from '../../core/bridge/shellMessages.ts';
 
 /** What can lie over the workspace, one at a time. */
 export type DialogState =
@@ -18,6 +19,9 @@ export type DialogState =
   | { readonly kind: 'windowTimes'; readonly windowId: string }
   | { readonly kind: 'compare' }
   | { readonly kind: 'sheet' }
+  | { readonly kind: 'bundle' }
+  /** Bundles that were opened, looked at one after another. */
+  | { readonly kind: 'received'; readonly bundles: readonly [ReceivedBundle, ...ReceivedBundle[]] }
   | { readonly kind: 'picture' }
   | { readonly kind: 'notesTable' }
   | { readonly kind: 'settings' }

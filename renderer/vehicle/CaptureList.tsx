@@ -1,6 +1,7 @@
 import { Plus, Search, Trash2 } from 'lucide-react';
 import { useStore } from 'zustand';
 import { CAPTURE_KIND_WORDS } from '../../core/evidence/words/terms.ts';
+import { capturesInOrder } from '../../core/record/inOrder.ts';
 import type { CaptureRef, VehicleRecord } from '../../core/record/schema.ts';
 import { locateCapture } from '../actions/findCaptures.ts';
 import { goToCapture } from '../actions/jump.ts';
@@ -8,7 +9,6 @@ import { removeCapture } from '../actions/removeCapture.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { useProgram } from '../program/programContext.ts';
 import type { MissingCapture } from '../state/captureStore.ts';
-import { capturesInOrder } from '../state/selectors/windowNames.ts';
 import { IconButton } from '../widgets/Button.tsx';
 import { durationWords } from '../words/times.ts';
 import { ListPart, Row } from './Row.tsx';

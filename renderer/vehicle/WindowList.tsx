@@ -2,6 +2,7 @@ import { Check, CheckCheck, ChevronDown, ChevronUp, Pencil, Trash2 } from 'lucid
 import { useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { bankWords, FINDING_WORDS } from '../../core/evidence/words/terms.ts';
+import { windowsInOrder } from '../../core/record/inOrder.ts';
 import type { RecordWindow, VehicleRecord } from '../../core/record/schema.ts';
 import { startSentence } from '../../core/words/numbers.ts';
 import { goToOffer, goToWindow } from '../actions/jump.ts';
@@ -10,7 +11,7 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { useProgram } from '../program/programContext.ts';
 import { gravest, windowScoresOf } from '../state/scoreStore.ts';
 import { type Offer, offerName, openOffers } from '../state/selectors/offers.ts';
-import { windowName, windowsInOrder } from '../state/selectors/windowNames.ts';
+import { windowName } from '../state/selectors/windowNames.ts';
 import { Button, IconButton } from '../widgets/Button.tsx';
 import { FindingSign } from '../widgets/Sign.tsx';
 import { stretchWords } from '../words/times.ts';

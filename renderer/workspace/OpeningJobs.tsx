@@ -32,7 +32,7 @@ function Job({ job }: { readonly job: OpeningJob }) {
   if (stage === 'sign') {
     return (
       <p className="readingSign">
-        <Loader size={18} strokeWidth={1.6} aria-hidden="true" /> Reading {job.name}
+        <Loader size={18} strokeWidth={1.6} aria-hidden="true" /> {doing(job)}
       </p>
     );
   }
@@ -67,27 +67,35 @@ function Bar({ job, timeLeft, elapsedMs }: BarProps) {
   const share = total > 0 ? Math.min(1, read / total) : 0;
   const amount = `${bytesWords(read)} of ${bytesWords(total)}, ${numberWords(job.progress?.rows ?? 0, 0)} rows`;
   const left = timeLeft ? timeLeftWords(elapsedMs, share) : null;
-  const words = left === null ? amount : `${amount}, ${left}`;
+  const words = job.checking ? bytesWords(total) : left === null ? amount : `${amount}, ${left}`;
+  const known = job.checking ? {} : { 'aria-valuenow': Math.floor(share * 100), 'aria-valuetext': words };
   return (
     <div className="progress">
       <div>
-        <p>Reading {job.name}</p>
+        <p>{doing(job)}</p>
         <p className="soft">{words}</p>
       </div>
-      <Button icon={X} look="outline" label={`Cancel reading ${job.name}`} onPress={job.cancel}>
+      <Button icon={X} look="outline" label={`Cancel ${lowerFirst(doing(job))}`} onPress={job.cancel}>
         Cancel
       </Button>
       <div
         className="progressBar"
         role="progressbar"
-        aria-label={`Reading ${job.name}`}
+        aria-label={doing(job)}
         aria-valuemin={0}
         aria-valuemax={100}
-        aria-valuenow={Math.floor(share * 100)}
-        aria-valuetext={words}
+        {...known}
       >
         <div style={{ width: `${share * 100}%` }} />
       </div>
     </div>
   );
+}
+
+function doing({ checking, name }: OpeningJob): string {
+  return `${checking ? 'Checking every file in' : 'Reading'} ${name}`;
+}
+
+function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }

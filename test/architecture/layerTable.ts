@@ -178,11 +178,18 @@ export const LAYERS: readonly Layer[] = [
     packages: ['node'],
   },
   {
+    folder: 'main/bundles',
+    purpose: 'bundles for a second reader: packed, checked, their captures kept, in a thread of their own',
+    may: [...WHOLE_CORE, 'main/store', 'main/captures/openRegularFile.ts'],
+    packages: ['node'],
+  },
+  {
     folder: 'main/command',
     purpose: 'the headless command, in plain Node',
     may: [
       ...WHOLE_CORE,
       'main/store',
+      'main/bundles',
       'main/captures/freeMemory.ts',
       'main/captures/openRegularFile.ts',
       'main/coreProcess/fileBytes.ts',

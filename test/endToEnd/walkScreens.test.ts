@@ -1,11 +1,12 @@
 // Every screen of the real program, in both themes: axe finds nothing on any of them (usability A1).
 
+import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import '../../renderer/shell/shell.ts'; // what window.shell is
 import { axeFaults } from '../support/axeFaults.ts';
 import { everyScreen } from '../support/everyScreen.ts';
 import { launchProgram, type Program } from '../support/launchProgram.ts';
-import { choose, expectNoErrors } from '../support/walkSteps.ts';
+import { choose, expectNoErrors, openByDialog } from '../support/walkSteps.ts';
 
 let program: Program;
 
@@ -22,7 +23,14 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (theme) => {
     await program.page.reload();
     await program.page.locator(`html[data-theme="${theme}"]`).waitFor();
     const faults: string[] = [];
-    const stage = { page: program.page, choose: (id: string) => choose(program, id), settled: program.settled };
+    const bundle = join(program.dataFolder, 'van.tailtrace-bundle');
+    await program.answerSaveDialogs(bundle);
+    const stage = {
+      page: program.page,
+      choose: (id: string) => choose(program, id),
+      settled: program.settled,
+      openBundle: () => openByDialog(program, bundle),
+    };
     await everyScreen(stage, async (name) => {
       for (const fault of await axeFaults(program.page, true)) faults.push(`${name}: ${fault}`);
     });

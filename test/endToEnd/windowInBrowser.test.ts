@@ -44,6 +44,7 @@ async function openWindow(
     page,
     choose: (id) => page.evaluate((wanted) => window.standIn.fire('command', { id: wanted }), id),
     settled: () => page.locator('html[data-settled="true"]').waitFor({ state: 'attached' }),
+    openBundle: () => page.evaluate(() => window.standIn.openWritten('van.tailtrace-bundle')),
   };
 }
 

@@ -8,6 +8,8 @@ export interface Stage {
   /** Runs a command as the menu bar does. */
   choose(id: string): Promise<void>;
   settled(): Promise<void>;
+  /** Opens the bundle that was written last. */
+  openBundle(): Promise<void>;
 }
 
 /** Dialogs by the command that opens them, with their titles. */
@@ -54,6 +56,7 @@ export async function everyScreen(stage: Stage, look: (name: string) => Promise<
   await choose('view.table');
   await page.locator('.valuesTable').waitFor({ state: 'hidden' });
   await everyDialog(stage, look);
+  await bundle(stage, look);
   await choose('view.margins');
   await page.locator('.margin').first().waitFor({ state: 'hidden' });
   await look('paper only');
@@ -86,6 +89,26 @@ async function everyDialog({ page, choose }: Stage, look: (name: string) => Prom
     await look(`vehicle.details, ${part.toLowerCase()}`);
   }
   await page.keyboard.press('Escape');
+}
+
+/** A bundle before and after it was written, and as a colleague opens it. */
+async function bundle({ page, choose, openBundle }: Stage, look: (name: string) => Promise<void>): Promise<void> {
+  await choose('file.exportBundle');
+  const dialog = page.getByRole('dialog', { name: 'Bundle for a second reader' });
+  const write = dialog.getByRole('button', { name: 'Write the bundle' });
+  await dialog.locator('button.main:not([aria-disabled])').waitFor();
+  await look('file.exportBundle');
+  await write.click();
+  await dialog.locator('[data-manifest]').waitFor();
+  await look('a bundle that was written');
+  await page.keyboard.press('Escape');
+  await dialog.waitFor({ state: 'hidden' });
+  await openBundle();
+  const received = page.getByRole('dialog', { name: /^Bundle: / });
+  await received.waitFor();
+  await look('a bundle that was opened');
+  await received.getByRole('button', { name: 'Leave it' }).click();
+  await received.waitFor({ state: 'hidden' });
 }
 
 async function comparison(stage: Stage): Promise<void> {

@@ -4,8 +4,10 @@
 
 import { DEFAULT_SETTINGS } from '../../core/bridge/defaultSettings.ts';
 import type { Picked, Settings, ShellBridge, ShellEventName, VehicleEntry } from '../../core/bridge/shellMessages.ts';
+import { looksLikeBundle } from '../../core/evidence/bundle/looksLikeBundle.ts';
 import type { HeaderChoice } from '../../core/record/headerChoice.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
+import { sha256Of, standInBundles } from './standInBundles.ts';
 
 /** A file of the stand-in: its bytes come when they are wanted. */
 export interface StandInFile {
@@ -38,6 +40,8 @@ export interface StandIn {
   fire(event: ShellEventName, payload: unknown): void;
   addFile(file: StandInFile): void;
   fileOf(token: string): StandInFile | null;
+  /** Hands the window what it wrote last, as a bundle of this name. */
+  openWritten(name: string): void;
 }
 
 /** Where the stand-in keeps what a restart must find again. */
@@ -60,6 +64,13 @@ export function createStandIn(samples: readonly StandInFile[], memory: StandInMe
     },
     addFile: (file) => void files.set(file.picked.token, file),
     fileOf: (token) => files.get(token) ?? null,
+    openWritten: (name) => {
+      const content = standIn.exported.at(-1)?.content;
+      if (!(content instanceof Uint8Array)) throw new Error('No bundle was written.');
+      const picked = { token: `written-${name}`, name, bytes: content.length, sample: false, bundle: true as const };
+      standIn.addFile({ picked, words: '', bytes: async () => content });
+      standIn.fire('openCaptures', [picked]);
+    },
   };
   const keep = (): void => memory.keep(JSON.stringify(kept));
   const bySha = (sha256: string): Picked | null => {
@@ -70,6 +81,34 @@ export function createStandIn(samples: readonly StandInFile[], memory: StandInMe
     standIn.exported.push({ name, kind, content });
     return { name, problem: null };
   };
+  const save = (record: VehicleRecord): string => {
+    const savedAt = new Date().toISOString();
+    kept.vehicles[record.id] = { record, view: kept.vehicles[record.id]?.view ?? {}, savedAt };
+    kept.lastVehicle = record.id;
+    keep();
+    return savedAt;
+  };
+  const bundles = standInBundles({
+    file: async (token) => {
+      const file = files.get(token);
+      return file === undefined ? null : { name: file.picked.name, bytes: await file.bytes() };
+    },
+    capture: async (sha256) => {
+      for (const file of files.values()) {
+        const bytes = await file.bytes();
+        if ((await sha256Of(bytes)) === sha256) return bytes;
+      }
+      return null;
+    },
+    known: (vehicleId) => kept.vehicles[vehicleId]?.record ?? null,
+    keep: (record) => void save(record),
+    keepCapture: (name, sha256, bytes) => {
+      const picked = { token: `kept-${sha256}`, name, bytes: bytes.length, sample: false };
+      standIn.addFile({ picked, words: '', bytes: async () => bytes });
+      kept.recent = [...kept.recent, { token: picked.token, sha256 }];
+    },
+    written,
+  });
   const loaded = (id: string) => {
     const found = kept.vehicles[id];
     if (found === undefined) return { ok: false as const, problem: noVehicle, earlier: [] };
@@ -79,6 +118,7 @@ export function createStandIn(samples: readonly StandInFile[], memory: StandInMe
   };
 
   const shell: ShellBridge = {
+    ...bundles,
     platform: 'linux',
     isolation: 'stand-in',
     on: (event, hear) => {
@@ -96,6 +136,7 @@ export function createStandIn(samples: readonly StandInFile[], memory: StandInMe
             name: one.name,
             bytes: one.size,
             sample: false,
+            ...(looksLikeBundle(one.name, bytes) ? { bundle: true as const } : {}),
           };
           standIn.addFile({ picked, words: '', bytes: async () => bytes });
           return { ok: true as const, picked };
@@ -117,13 +158,7 @@ export function createStandIn(samples: readonly StandInFile[], memory: StandInMe
     loadVehicle: async ({ id }) => loaded(id),
     earlierSaves: async () => [],
     restoreVehicle: async ({ id }) => loaded(id),
-    saveVehicle: async ({ record }) => {
-      const savedAt = new Date().toISOString();
-      kept.vehicles[record.id] = { record, view: kept.vehicles[record.id]?.view ?? {}, savedAt };
-      kept.lastVehicle = record.id;
-      keep();
-      return { saved: true, savedAt };
-    },
+    saveVehicle: async ({ record }) => ({ saved: true, savedAt: save(record) }),
     saveView: async ({ id, view }) => {
       const found = kept.vehicles[id];
       if (found !== undefined) found.view = JSON.parse(JSON.stringify(view));

@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import type { FromCore } from '../../core/bridge/coreMessages.ts';
 import type { Picked } from '../../core/bridge/shellMessages.ts';
+import { looksLikeBundle } from '../../core/evidence/bundle/looksLikeBundle.ts';
 import { startCoreService } from '../../core/service/coreService.ts';
 import { QUICK_CORE } from '../../core/service/quickCore.ts';
 import { slowAnswersHere } from '../../core/service/slowAnswers.ts';
@@ -63,7 +64,8 @@ export async function startWindow(memory: StandInMemory = emptyMemory()): Promis
     sample: (name) => pickedOf(standIn, `sample-${fileOf(name)}`),
     file: (name, content) => {
       const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
-      const picked = { token: `file-${name}-${bytes.length}`, name, bytes: bytes.length, sample: false };
+      const bundle = looksLikeBundle(name, bytes) ? { bundle: true as const } : {};
+      const picked = { token: `file-${name}-${bytes.length}`, name, bytes: bytes.length, sample: false, ...bundle };
       standIn.addFile({ picked, words: '', bytes: async () => bytes });
       return picked;
     },

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 
+export const BUNDLE_FORMAT = 'tailtrace-bundle';
 export const BUNDLE_VERSION = 1;
 
 export const MANIFEST_NAME = 'manifest.json';
@@ -25,7 +26,7 @@ const fileSchema = z.strictObject({
 });
 
 export const manifestSchema = z.strictObject({
-  format: z.literal('tailtrace-bundle'),
+  format: z.literal(BUNDLE_FORMAT),
   version: z.literal(BUNDLE_VERSION),
   /** Version of the core that made the numbers. */
   coreVersion: z.string().max(100),

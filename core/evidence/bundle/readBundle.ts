@@ -1,12 +1,16 @@
 // Opens a bundle and finds every change since it was made.
 
 import { strFromU8 } from 'fflate';
+import { z } from 'zod';
 import type { Outcome, Problem } from '../../reading/problem.ts';
 import { canonicalJson } from '../../record/canonical.ts';
 import { parseGuardedJson } from '../../record/guardedJson.ts';
-import { type ReadRecord, readRecord } from '../../record/readRecord.ts';
+import { readRecord } from '../../record/readRecord.ts';
+import type { VehicleRecord } from '../../record/schema.ts';
 import { showControlsOnOneLine } from '../words/showControls.ts';
 import {
+  BUNDLE_FORMAT,
+  BUNDLE_VERSION,
   listedFiles,
   MANIFEST_HASH_NAME,
   MANIFEST_NAME,
@@ -21,13 +25,13 @@ import { manifestHash, type Sha256 } from './writeBundle.ts';
 /** What is not as the manifest says, by the file's name for people. */
 export interface BundleChange {
   readonly name: string;
-  readonly what: 'changed' | 'missing' | 'notListed';
+  readonly what: 'changed' | 'missing' | 'notListed' | 'notOfRecord';
 }
 
 export interface OpenedBundle {
   readonly manifest: Manifest;
   readonly manifestSha256: string;
-  readonly record: ReadRecord;
+  readonly record: VehicleRecord;
   readonly sheet: string;
   readonly captures: readonly { readonly captureId: string; readonly name: string; readonly bytes: Uint8Array }[];
   /** Set where another version of the core made the numbers: they may come out differently here. */
@@ -37,9 +41,10 @@ export interface OpenedBundle {
 const MANIFEST_LIMITS = { characters: 4 * 1024 * 1024, depth: 8 };
 
 /**
- * Opens a bundle. Refused where it is no bundle, where a file is not the one that the manifest was made for, is missing
- * or is not listed; each such file is named. Never throws for any bytes. `where` is the bundle's name for people,
- * `coreVersion` that of the core here.
+ * Opens a bundle. Refused where it is no bundle, where a newer version of the program made it, where a file is not the one
+ * that the manifest was made for, is missing or is not listed, and where a capture is not the one that the record names;
+ * each such file is named. Never throws for any bytes. `where` is the bundle's name for people, `coreVersion` that of the
+ * core here.
  */
 export async function readBundle(
   bytes: Uint8Array,
@@ -51,17 +56,21 @@ export async function readBundle(
   if (!unpacked.ok) return refusal(`bundle.${unpacked.why}`, unpackWords(unpacked.why, unpacked.entry), where);
   const { files } = unpacked;
   const manifest = readManifest(files.get(MANIFEST_NAME));
+  if (manifest === 'newer') return { ok: false, problem: newerProblem(where) };
   if (manifest === null) return refusal('bundle.noManifest', 'This archive has no manifest that can be read.', where);
   const changes = await findChanges(manifest, files, sha256);
   if (changes.length > 0) return { ok: false, problem: changedProblem(changes, where) };
   const record = readRecord(textOf(files.get(RECORD_NAME)), RECORD_NAME);
-  if (!record.ok) return record;
+  if (!record.ok) return record.problem.id === 'recordTooNew' ? { ok: false, problem: newerProblem(where) } : record;
+  if (record.value.newer !== null) return { ok: false, problem: newerProblem(where) };
+  const strangers = strangersIn(manifest, record.value.record);
+  if (strangers.length > 0) return { ok: false, problem: changedProblem(strangers, where) };
   return {
     ok: true,
     value: {
       manifest,
       manifestSha256: await manifestHash(manifest, sha256),
-      record: record.value,
+      record: record.value.record,
       sheet: textOf(files.get(SHEET_NAME)),
       captures: manifest.captures.map(({ captureId, name, path }) => ({
         captureId,
@@ -100,19 +109,36 @@ async function findChanges(
   return changes;
 }
 
-function readManifest(bytes: Uint8Array | undefined): Manifest | null {
+/** Captures that the record does not name, or names with another hash: whoever made this did not make it here. */
+function strangersIn({ captures }: Manifest, record: VehicleRecord): BundleChange[] {
+  const named = new Map(Object.values(record.captures).map(({ id, sha256 }) => [id, sha256]));
+  return captures
+    .filter(({ captureId, sha256 }) => named.get(captureId) !== sha256)
+    .map(({ name }) => ({ name, what: 'notOfRecord' }));
+}
+
+function readManifest(bytes: Uint8Array | undefined): Manifest | 'newer' | null {
   const json = parseGuardedJson(textOf(bytes), MANIFEST_LIMITS);
   if (!json.ok) return null;
   const read = manifestSchema.safeParse(json.value);
-  return read.success ? read.data : null;
+  if (read.success) return read.data;
+  return newerSchema.safeParse(json.value).success ? 'newer' : null;
 }
+
+/** All that is asked of a manifest of a later form. */
+const newerSchema = z.looseObject({ format: z.literal(BUNDLE_FORMAT), version: z.number().gt(BUNDLE_VERSION) });
 
 function textOf(bytes: Uint8Array | undefined): string {
   return bytes === undefined ? '' : strFromU8(bytes);
 }
 
 function changedProblem(changes: readonly BundleChange[], where: string): Problem {
-  const words = { changed: 'was changed', missing: 'is missing', notListed: 'is not listed' } as const;
+  const words: Record<BundleChange['what'], string> = {
+    changed: 'was changed',
+    missing: 'is missing',
+    notListed: 'is not listed',
+    notOfRecord: 'is not the capture that the record names',
+  };
   const told = changes.map(({ name, what }) => `${showControlsOnOneLine(name)} ${words[what]}`);
   return {
     id: 'bundle.changed',
@@ -121,6 +147,13 @@ function changedProblem(changes: readonly BundleChange[], where: string): Proble
     doNext: 'Ask for the bundle again, and compare the hash of its manifest on another path.',
   };
 }
+
+const newerProblem = (where: string): Problem => ({
+  id: 'bundle.newer',
+  what: 'A newer version of Tailtrace made this bundle, and this version does not understand all of it.',
+  where,
+  doNext: 'Open it with that newer version, or ask for the captures and the evidence sheet as files.',
+});
 
 function unpackWords(why: UnpackFault, entry: string | null): string {
   const named = entry === null ? 'a file in it' : `"${showControlsOnOneLine(entry).slice(0, 60)}"`;

@@ -4,6 +4,7 @@ import { strToU8, zipSync } from 'fflate';
 import { canonicalJson } from '../../record/canonical.ts';
 import type { VehicleRecord } from '../../record/schema.ts';
 import {
+  BUNDLE_FORMAT,
   BUNDLE_VERSION,
   MANIFEST_HASH_NAME,
   MANIFEST_NAME,
@@ -55,7 +56,7 @@ export async function writeBundle(contents: BundleContents, sha256: Sha256): Pro
     })),
   );
   const manifest: Manifest = {
-    format: 'tailtrace-bundle',
+    format: BUNDLE_FORMAT,
     version: BUNDLE_VERSION,
     coreVersion: contents.coreVersion,
     madeAt: contents.madeAt,

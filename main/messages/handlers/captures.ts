@@ -5,7 +5,10 @@ import type { Handlers } from '../receive.ts';
 import type { ShellTools } from './tools.ts';
 
 const FILTERS = [
-  { name: 'Captures', extensions: ['csv', 'tsv', 'txt', 'log', 'dat', 'asc', 'gz', 'zip', 'mf4'] },
+  {
+    name: 'Captures and bundles',
+    extensions: ['csv', 'tsv', 'txt', 'log', 'dat', 'asc', 'gz', 'zip', 'mf4', 'tailtrace-bundle'],
+  },
   { name: 'All files', extensions: ['*'] },
 ];
 
@@ -47,7 +50,7 @@ export function captureHandlers(tools: ShellTools): Pick<Handlers, Names> {
       return Promise.all(paths.map((path) => library.pick(path)));
     },
     sampleDrives: () => library.sampleDrives(),
-    findCapture: ({ sha256 }) => library.find(sha256),
+    findCapture: ({ sha256, name }) => library.find(sha256, name),
     async locateCapture({ name }) {
       const [path] = await ask({ title: `Where is ${name} now?`, properties: ['openFile'] });
       return path === undefined ? null : library.pick(path);

@@ -4,12 +4,14 @@ import { copyPicture, copyText } from '../../exports/clipboard.ts';
 import { type Exported, exportFile } from '../../exports/exportFile.ts';
 import { sheetToPaper, sheetToPdf } from '../../print/printSheet.ts';
 import type { Handlers } from '../receive.ts';
+import { exportBundle } from './exportBundle.ts';
 import type { ShellTools } from './tools.ts';
 
-type Names = 'exportFile' | 'exportPdf' | 'printSheet' | 'showExport' | 'copyText' | 'copyPicture';
+type Names = 'exportFile' | 'exportPdf' | 'exportBundle' | 'printSheet' | 'showExport' | 'copyText' | 'copyPicture';
 
 /** Everything that leaves the program: files, paper, the clipboard. */
-export function exportHandlers({ exporting }: ShellTools): Pick<Handlers, Names> {
+export function exportHandlers(tools: ShellTools): Pick<Handlers, Names> {
+  const { exporting } = tools;
   let last: string | null = null;
 
   const told = (exported: Exported | null) => {
@@ -28,6 +30,11 @@ export function exportHandlers({ exporting }: ShellTools): Pick<Handlers, Names>
     async exportPdf({ suggestedName, html, paper }) {
       const content = () => made(sheetToPdf(html, paper));
       return told(await exportFile(exporting, { suggestedName, kind: 'pdf', content }));
+    },
+    async exportBundle(wish) {
+      const made = await exportBundle(tools, wish);
+      const reply = told(made.exported);
+      return reply === null ? null : { ...reply, manifestSha256: made.manifestSha256 };
     },
     async printSheet({ html, paper }) {
       const why = await sheetToPaper(html, paper);

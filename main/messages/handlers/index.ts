@@ -1,4 +1,5 @@
 import type { Handlers } from '../receive.ts';
+import { bundleHandlers } from './bundles.ts';
 import { captureHandlers } from './captures.ts';
 import { exportHandlers } from './exports.ts';
 import { programHandlers } from './program.ts';
@@ -13,6 +14,7 @@ export function allHandlers(tools: ShellTools): Handlers {
     ...vehicleHandlers(tools),
     ...settingsHandlers(tools),
     ...exportHandlers(tools),
+    ...bundleHandlers(tools),
     ...programHandlers(tools),
   };
 }

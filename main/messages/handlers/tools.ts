@@ -1,6 +1,7 @@
 import type { BrowserWindow } from 'electron';
 import type { Settings } from '../../../core/bridge/shellMessages.ts';
 import type { HeaderChoice } from '../../../core/record/headerChoice.ts';
+import type { BundleWorker } from '../../bundles/bundleWorker.ts';
 import type { CaptureLibrary } from '../../captures/captureLibrary.ts';
 import type { ExportTools } from '../../exports/exportFile.ts';
 import type { MenuBar } from '../../menu/menuBar.ts';
@@ -19,6 +20,7 @@ export interface ShellTools {
   /** Columns that a person has chosen, by the key of the header; the last entry is the latest. */
   readonly columnChoices: KeptFile<readonly HeaderChoice[]>;
   readonly exporting: ExportTools;
+  readonly bundles: BundleWorker;
   readonly menu: MenuBar;
   /** The window, or null while there is none. */
   window(): BrowserWindow | null;

@@ -15,16 +15,3 @@ export function freeWindowName(record: VehicleRecord, kind: WindowKind, taken: r
     if (!names.has(name)) return name;
   }
 }
-
-/** Windows in the order in which people go through them: capture by capture, each by its start. */
-export function windowsInOrder(record: VehicleRecord): readonly RecordWindow[] {
-  const order = new Map(capturesInOrder(record).map((capture, index) => [capture.id, index]));
-  const place = (window: RecordWindow): number => order.get(window.captureId) ?? 0;
-  return Object.values(record.windows).sort(
-    (a, b) => place(a) - place(b) || a.startS - b.startS || (a.bank ?? 0) - (b.bank ?? 0) || a.id.localeCompare(b.id),
-  );
-}
-
-export function capturesInOrder(record: VehicleRecord) {
-  return Object.values(record.captures).sort((a, b) => a.addedAt.localeCompare(b.addedAt) || a.id.localeCompare(b.id));
-}

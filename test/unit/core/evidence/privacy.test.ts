@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { buildSheet } from '../../../../core/evidence/buildSheet.ts';
 import { SHEET_FORMATS } from '../../../../core/evidence/formats/index.ts';
 import { NOTE_FILE_KINDS, notesFile } from '../../../../core/evidence/notes/notesFile.ts';
-import { leftOutWords, vinCell } from '../../../../core/evidence/privacy.ts';
+import { leftOutWords, vinCell, withoutPrivate } from '../../../../core/evidence/privacy.ts';
 import { type Included, NOTHING_PRIVATE } from '../../../../core/evidence/sheetInput.ts';
 import { sheetInput } from '../../../support/sheetInput.ts';
 
@@ -74,5 +74,27 @@ describe('T-PRIV-1', () => {
     expect(vinCell('1234567', false)).toMatchObject({ text: '1······ (last six left out)' });
     expect(vinCell('', false)).toEqual({ kind: 'none', words: 'not recorded' });
     expect(vinCell(' 1234567 ', true)).toEqual({ kind: 'text', text: '1234567' });
+  });
+});
+
+describe('a record that is handed over', () => {
+  const { record } = inputWith(NOTHING_PRIVATE);
+
+  test('holds no private field by default, and everything else', () => {
+    const given = withoutPrivate(record, NOTHING_PRIVATE);
+    const text = JSON.stringify(given);
+    for (const canary of Object.values(CANARIES)) expect(text).not.toContain(canary);
+    expect(given.identity.vin).toBe('AB1CDQUAYS');
+    expect({ ...given, identity: record.identity }).toEqual(record);
+  });
+
+  test.each(FIELDS)('holds %s where it was ticked, and no other', (field) => {
+    const text = JSON.stringify(withoutPrivate(record, { ...NOTHING_PRIVATE, [field]: true }));
+    for (const other of FIELDS) expect(text.includes(CANARIES[other]), other).toBe(other === field);
+  });
+
+  test('is the record itself where everything was ticked', () => {
+    const all = { vin: true, plate: true, customer: true, complaint: true };
+    expect(withoutPrivate(record, all)).toEqual(record);
   });
 });

@@ -22,7 +22,8 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 const places = () => placesFile(systemFiles, join(folder, 'places.json'));
-const library = () => new CaptureLibrary({ places: places(), drives: DRIVES });
+const library = (keptCapture: (sha256: string) => Promise<string | null> = async () => null) =>
+  new CaptureLibrary({ places: places(), drives: DRIVES, keptCapture });
 
 describe('T-EL-21: tokens', () => {
   it('a picked file is a random token, a name and a size, and never a path', async () => {
@@ -76,10 +77,10 @@ describe('C6: captures opened before', () => {
   it('a capture of a record is found where it was last seen, and not when it has moved', async () => {
     const first = library();
     await first.remember((await first.pick(file)).token, SHA);
-    expect(await library().find(SHA)).toMatchObject({ name: 'van.csv' });
+    expect(await library().find(SHA, 'van.csv')).toMatchObject({ name: 'van.csv' });
     renameSync(file, join(folder, 'moved.csv'));
-    expect(await library().find(SHA)).toBeNull();
-    expect(await library().find('cd'.repeat(32))).toBeNull();
+    expect(await library().find(SHA, 'van.csv')).toBeNull();
+    expect(await library().find('cd'.repeat(32), 'van.csv')).toBeNull();
   });
 
   it('forgetting the list keeps the captures of records findable', async () => {
@@ -87,12 +88,26 @@ describe('C6: captures opened before', () => {
     await first.remember((await first.pick(file)).token, SHA);
     await places().change(withoutRecent);
     expect(await library().recent()).toEqual([]);
-    expect(await library().find(SHA)).not.toBeNull();
+    expect(await library().find(SHA, 'van.csv')).not.toBeNull();
   });
 
   it('a token of nobody is not remembered', async () => {
     expect(await library().remember('nobody’s', SHA)).toBeNull();
     expect(await library().recent()).toEqual([]);
+  });
+});
+
+describe('captures that came in a bundle', () => {
+  it('are found by their hash before any other, by the name of the record, and are on no list', async () => {
+    const copy = join(folder, SHA);
+    copyFileSync(file, copy);
+    const one = library(async (sha256) => (sha256 === SHA ? copy : null));
+    await one.remember((await one.pick(file)).token, SHA);
+    const found = await one.find(SHA, 'van of the depot.csv');
+    expect(found).toMatchObject({ name: 'van of the depot.csv', bytes: 15, sample: false });
+    expect(one.tokens.find(found?.token ?? '')?.path).toBe(copy);
+    expect(await one.remember(found?.token ?? '', SHA)).toBeNull();
+    expect((await one.recent()).map(({ name }) => name)).toEqual(['van.csv']);
   });
 });
 
@@ -107,7 +122,7 @@ describe('F11, F13: the invented drives', () => {
     const sha256 = createHash('sha256')
       .update(readFileSync(join(DRIVES, 'van-trap.tsv')))
       .digest('hex');
-    expect(await library().find(sha256)).toMatchObject({ name: 'van-trap.tsv', sample: true });
+    expect(await library().find(sha256, 'van-trap.tsv')).toMatchObject({ name: 'van-trap.tsv', sample: true });
   });
 
   it('a file beside them, or in a folder whose name begins alike, is no sample', async () => {

@@ -5,10 +5,13 @@ import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { unzipSync, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
+import { BUNDLE_TAIL_BYTES, looksLikeBundle } from '../../../../../core/evidence/bundle/looksLikeBundle.ts';
+import { BUNDLE_VERSION } from '../../../../../core/evidence/bundle/manifest.ts';
 import { readBundle } from '../../../../../core/evidence/bundle/readBundle.ts';
 import { unpackBundle } from '../../../../../core/evidence/bundle/unpackBundle.ts';
 import { writeBundle } from '../../../../../core/evidence/bundle/writeBundle.ts';
 import { canonicalJson } from '../../../../../core/record/canonical.ts';
+import { RECORD_VERSION, type VehicleRecord } from '../../../../../core/record/schema.ts';
 import { CORE_VERSION } from '../../../../../core/version.ts';
 import { vehicleRecord } from '../../../../property/recordArbitraries.ts';
 import { keptRecord } from '../../../../support/keptRecord.ts';
@@ -24,18 +27,31 @@ const noise = (length: number, seed: string) =>
         .digest()[i & 31] ?? 0,
   );
 
+const captures = [
+  { captureId: 'c1', name: 'van-before.csv', bytes: new TextEncoder().encode('time,o2\n0,0.45\n'.repeat(300)) },
+  { captureId: 'c2', name: '../../evil\u202e.csv', bytes: noise(3000, 'c2') },
+];
 const contents = {
-  record: keptRecord(),
+  record: recordOf(captures),
   sheet: `<!doctype html>\n<p>${'evidence '.repeat(400)}</p>\n`,
-  captures: [
-    { captureId: 'c1', name: 'van-before.csv', bytes: new TextEncoder().encode('time,o2\n0,0.45\n'.repeat(300)) },
-    { captureId: 'c2', name: '../../evil\u202e.csv', bytes: noise(3000, 'c2') },
-  ],
+  captures,
   madeAt: '2026-11-24T15:30:00+01:00',
   coreVersion: CORE_VERSION,
 };
 const written = await writeBundle(contents, sha256);
 const entries = unzipSync(written.bytes);
+
+/** The kept record, made to name these captures. */
+function recordOf(files: typeof captures): VehicleRecord {
+  const record = keptRecord();
+  const [known] = Object.values(record.captures);
+  if (known === undefined) throw new Error('The kept record names no capture.');
+  const named = files.map(({ captureId, name, bytes }) => [
+    captureId,
+    { ...known, id: captureId, name, bytes: bytes.length, sha256: sha256(bytes) },
+  ]);
+  return { ...record, captures: Object.fromEntries(named) };
+}
 
 /** A bundle of the same entries with some of them put in place, added or (null) taken out. */
 function repacked(changed: Readonly<Record<string, Uint8Array | null>>): Uint8Array {
@@ -54,7 +70,7 @@ describe('a bundle', () => {
   test('comes back as it was made', async () => {
     const read = await readBundle(written.bytes, 'van.zip', here);
     if (!read.ok) throw new Error(read.problem.what);
-    expect(read.value.record.record).toEqual(contents.record);
+    expect(read.value.record).toEqual(contents.record);
     expect(read.value.sheet).toBe(contents.sheet);
     expect(read.value.captures).toEqual(contents.captures);
     expect(read.value.manifestSha256).toBe(written.manifestSha256);
@@ -66,7 +82,7 @@ describe('a bundle', () => {
       fc.asyncProperty(vehicleRecord, async (record) => {
         const { bytes } = await writeBundle({ ...contents, record, captures: [] }, sha256);
         const read = await readBundle(bytes, 'x', here);
-        expect(read.ok && canonicalJson(read.value.record.record)).toBe(canonicalJson(record));
+        expect(read.ok && canonicalJson(read.value.record)).toBe(canonicalJson(record));
       }),
       { numRuns: 300 },
     );
@@ -88,6 +104,46 @@ describe('a bundle', () => {
       'capture-2',
     ]);
     expect(written.manifest.captures[1]?.name).toBe('../../evil\u202e.csv');
+  });
+
+  test('is told from a capture by what it holds, or by its ending', () => {
+    const tail = (bytes: Uint8Array) => bytes.subarray(-BUNDLE_TAIL_BYTES);
+    expect(looksLikeBundle('van.zip', tail(written.bytes))).toBe(true);
+    expect(looksLikeBundle('van.tailtrace-bundle', new Uint8Array([1, 2, 3]))).toBe(true);
+    const capture = new TextEncoder().encode('time,o2\n0,0.45\n');
+    expect(looksLikeBundle('drive.csv', capture)).toBe(false);
+    expect(looksLikeBundle('drive.zip', zipSync({ 'drive.csv': capture, 'manifest.json': capture }))).toBe(false);
+    expect(looksLikeBundle('drive.csv', new Uint8Array(0))).toBe(false);
+  });
+
+  test('with a capture that the record does not name, or names with another hash, is refused by its name', async () => {
+    const [first] = captures;
+    if (first === undefined) throw new Error('no capture');
+    const foreign = [{ ...first, captureId: 'c9' }];
+    const exchanged = [{ ...first, captureId: 'c2' }];
+    for (const files of [foreign, exchanged]) {
+      const { bytes } = await writeBundle({ ...contents, captures: files }, sha256);
+      expect(await refusalOf(bytes)).toContain('van-before.csv is not the capture that the record names');
+    }
+  });
+
+  test('of a newer version is refused in words: its record, or the bundle itself', async () => {
+    const newer = { ...contents.record, version: RECORD_VERSION + 1, laterField: 1 };
+    const canonical = new TextEncoder().encode(canonicalJson(newer));
+    const record = { ...written.manifest.record, bytes: canonical.length, sha256: sha256(canonical) };
+    const manifest = { ...written.manifest, record, recordCanonicalSha256: record.sha256 };
+    const whole = (made: unknown, recordBytes: Uint8Array) => {
+      const text = canonicalJson(made);
+      return repacked({
+        'manifest.json': new TextEncoder().encode(text),
+        'manifest.sha256': new TextEncoder().encode(`${sha256(new TextEncoder().encode(text))}\n`),
+        'record.json': recordBytes,
+      });
+    };
+    const told = 'A newer version of Tailtrace made this bundle';
+    expect(await refusalOf(whole(manifest, canonical))).toContain(told);
+    const later = { ...written.manifest, version: BUNDLE_VERSION + 1, more: [] };
+    expect(await refusalOf(whole(later, entries['record.json'] ?? new Uint8Array(0)))).toContain(told);
   });
 
   test('another version of the core is told', async () => {
@@ -165,7 +221,7 @@ describe('T-EV-2: any change is found, and the file is named', () => {
           here,
         );
         if (!read.ok) return;
-        expect(read.value.record.record).toEqual(contents.record);
+        expect(read.value.record).toEqual(contents.record);
         expect(read.value.captures).toEqual(contents.captures);
         expect(read.value.manifestSha256).toBe(written.manifestSha256);
       }),

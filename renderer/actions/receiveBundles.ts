@@ -1,0 +1,57 @@
+// Bundles from a colleague: checked, looked at, taken in.
+
+import type { Picked, ReceivedBundle } from '../../core/bridge/shellMessages.ts';
+import type { Program } from '../program/program.ts';
+import { openVehicle } from './openVehicle.ts';
+import { refreshShelf } from './refreshShelf.ts';
+
+/** Checks bundles one after another and shows what is in those that are as they were made; the others say why not. */
+export async function checkBundles(program: Program, picks: readonly Picked[]): Promise<void> {
+  const received: ReceivedBundle[] = [];
+  for (const picked of picks) {
+    const bundle = await checkOne(program, picked);
+    if (bundle !== null) received.push(bundle);
+  }
+  if (received.length > 0) showReceived(program, received);
+}
+
+/** Shows the first of these bundles, or closes the dialog where none is left. */
+export function showReceived({ dialogs }: Program, bundles: readonly ReceivedBundle[]): void {
+  const [first, ...others] = bundles;
+  if (first === undefined) dialogs.getState().close();
+  else dialogs.getState().show({ kind: 'received', bundles: [first, ...others] });
+}
+
+/** Takes a bundle in and opens the vehicle that it has become. False where it could not be, which is told. */
+export async function takeBundle(program: Program, bundle: ReceivedBundle): Promise<boolean> {
+  const { shell, notices } = program;
+  const { token, manifestSha256, sha256 } = bundle;
+  notices.getState().clear('open');
+  const taken = await shell.takeBundle({ token, manifestSha256 });
+  if (!taken.ok) {
+    notices.getState().tell('open', taken.problem);
+    return false;
+  }
+  await shell.rememberCapture({ token, sha256 });
+  if (!(await openVehicle(program, taken.vehicleId))) return false;
+  notices.getState().say(`${bundle.name} was taken in.`);
+  await refreshShelf(program);
+  return true;
+}
+
+async function checkOne(program: Program, { token, name, bytes }: Picked): Promise<ReceivedBundle | null> {
+  const { shell, captures, clock, notices } = program;
+  notices.getState().clear('open');
+  const id = program.newId();
+  const cancel = () => void shell.cancelBundle(null);
+  captures.getState().addJob({ id, name, bytes, startedAt: clock.now(), progress: null, checking: true, cancel });
+  try {
+    const checked = await shell.checkBundle({ token });
+    if (checked.ok) return checked.bundle;
+    if (checked.problem.id === 'cancelled') notices.getState().say(`Opening ${name} was cancelled.`);
+    else notices.getState().tell('open', checked.problem);
+    return null;
+  } finally {
+    captures.getState().endJob(id);
+  }
+}

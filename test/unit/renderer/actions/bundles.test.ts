@@ -1,0 +1,132 @@
+// A bundle between two windows: written in one, opened in another.
+
+import { unzipSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { manifestSchema } from '../../../../core/evidence/bundle/manifest.ts';
+import { NOTHING_PRIVATE } from '../../../../core/evidence/sheetInput.ts';
+import { canonicalJson } from '../../../../core/record/canonical.ts';
+import { setIdentity } from '../../../../core/record/edits/vehicle.ts';
+import type { VehicleRecord } from '../../../../core/record/schema.ts';
+import { exportBundle, weighCaptures } from '../../../../renderer/actions/exportBundle.ts';
+import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
+import { showReceived, takeBundle } from '../../../../renderer/actions/receiveBundles.ts';
+import { acceptAllOffers } from '../../../../renderer/actions/windows.ts';
+import { recordOf } from '../../../../renderer/state/recordStore.ts';
+import { startWindow, type TestWindow } from '../../../support/windowProgram.ts';
+
+const PRIVATE = { plate: 'PLATECANARY', customer: 'CUSTOMERCANARY', complaint: 'COMPLAINTCANARY' };
+
+function vehicleOf({ program }: TestWindow): VehicleRecord {
+  const record = recordOf(program.record.getState());
+  if (record === null) throw new Error('no vehicle is open');
+  return record;
+}
+
+/** A window with a scored vehicle, and the bundle it wrote. */
+async function written(captures: 'with' | 'without' = 'with') {
+  const window = await startWindow();
+  await openPicked(window.program, [window.sample('van-before')]);
+  await window.quiet();
+  acceptAllOffers(window.program);
+  window.program.record.getState().edit(setIdentity(PRIVATE));
+  await window.quiet();
+  const ids = captures === 'with' ? Object.keys(vehicleOf(window).captures) : [];
+  const made = await exportBundle(window.program, NOTHING_PRIVATE, ids);
+  const content = window.standIn.exported.at(-1)?.content;
+  if (made === null || !(content instanceof Uint8Array)) throw new Error('no bundle was written');
+  return { window, made, bytes: content };
+}
+
+function receivedIn({ program }: TestWindow) {
+  const { dialog } = program.dialogs.getState();
+  if (dialog?.kind !== 'received') throw new Error('no bundle is shown');
+  return dialog.bundles;
+}
+
+const textOf = (bytes: Uint8Array | undefined): string => new TextDecoder().decode(bytes);
+
+describe('a bundle that is written', () => {
+  it('holds captures, record and sheet, and nothing private', async () => {
+    const { window, made, bytes } = await written();
+    const files = unzipSync(bytes);
+    const everything = Object.values(files).map(textOf).join('\n');
+    expect(everything).not.toMatch(/CANARY/);
+    expect(everything).toContain('For privacy this copy leaves out');
+    expect(made.name).toBe('Van 14 (invented).tailtrace-bundle');
+    expect(window.program.notices.getState().words).toBe('Van 14 (invented).tailtrace-bundle was written.');
+  });
+
+  it('has on its sheet the hash of the very record that lies beside it', async () => {
+    const { bytes } = await written();
+    const files = unzipSync(bytes);
+    const { recordCanonicalSha256 } = manifestSchema.parse(JSON.parse(textOf(files['manifest.json'])));
+    expect(textOf(files['sheet.html'])).toContain(recordCanonicalSha256);
+  });
+
+  it('tells which captures can go in', async () => {
+    const { window } = await written();
+    const [capture] = Object.values(vehicleOf(window).captures);
+    if (capture === undefined) throw new Error('no capture');
+    const weighed = await weighCaptures(window.program, [capture, { ...capture, id: 'gone', sha256: 'ab'.repeat(32) }]);
+    expect([...(weighed?.values() ?? [])].map(({ state }) => state)).toEqual(['ready', 'notFound']);
+  });
+});
+
+describe('a bundle that is opened', () => {
+  it('is looked at first, and taken in as the vehicle it was, with its findings and traces', async () => {
+    const { window: sender, made, bytes } = await written();
+    const there = await startWindow();
+    await openPicked(there.program, [there.file('van.zip', bytes)]);
+    expect(recordOf(there.program.record.getState())).toBeNull();
+    const [received] = receivedIn(there);
+    const windows = Object.keys(vehicleOf(sender).windows).length;
+    expect(windows).toBeGreaterThan(0);
+    expect(received).toMatchObject({ here: 'nothing', manifestSha256: made.manifestSha256, windows });
+    expect(await takeBundle(there.program, received)).toBe(true);
+    await there.quiet();
+    const sent = vehicleOf(sender);
+    const identity = { ...sent.identity, plate: '', customer: '', complaint: '' };
+    expect(canonicalJson(vehicleOf(there))).toBe(canonicalJson({ ...sent, identity }));
+    expect(Object.keys(there.program.captures.getState().held)).toEqual(Object.keys(sent.captures));
+    expect(there.program.score.getState().score).toEqual(sender.program.score.getState().score);
+  });
+
+  it('comes beside a vehicle that is there', async () => {
+    const { window, bytes } = await written();
+    const mine = vehicleOf(window);
+    await openPicked(window.program, [window.file('van.tailtrace-bundle', bytes)]);
+    const [received] = receivedIn(window);
+    expect(received.here).toBe('other');
+    expect(await takeBundle(window.program, received)).toBe(true);
+    await window.quiet();
+    expect(vehicleOf(window).identity.name).toBe('Van 14 (invented) (received 2026-11-24)');
+    const loaded = await window.program.shell.loadVehicle({ id: mine.id });
+    expect(loaded.ok && loaded.record).toEqual(mine);
+  });
+
+  it('is refused where it was changed, and the work at hand stays', async () => {
+    const { window, bytes } = await written();
+    const mine = vehicleOf(window);
+    const cut = bytes.subarray(0, bytes.length - 30);
+    await openPicked(window.program, [window.file('van.tailtrace-bundle', cut)]);
+    const [told] = window.program.notices.getState().problems;
+    expect(told).toMatchObject({ place: 'open', problem: { id: 'bundle.cut', where: 'van.tailtrace-bundle' } });
+    expect(window.program.dialogs.getState().dialog).toBeNull();
+    expect(window.program.captures.getState().jobs).toEqual([]);
+    expect(vehicleOf(window)).toBe(mine);
+  });
+
+  it('waits its turn where several are opened', async () => {
+    const { bytes } = await written();
+    const { bytes: empty } = await written('without');
+    const there = await startWindow();
+    await openPicked(there.program, [there.file('one.zip', bytes), there.file('two.zip', empty)]);
+    const [first, ...others] = receivedIn(there);
+    expect([first, ...others].map(({ name }) => name)).toEqual(['one.zip', 'two.zip']);
+    expect(others[0]?.captures).toMatchObject([{ name: 'van-before.csv', enclosed: false }]);
+    showReceived(there.program, others);
+    expect(receivedIn(there)[0].name).toBe('two.zip');
+    showReceived(there.program, []);
+    expect(there.program.dialogs.getState().dialog).toBeNull();
+  });
+});
