@@ -4,6 +4,7 @@
 
 import { applyDiff, diffRecords, isEmptyDiff, type RecordDiff, reverseDiff, squashDiffs } from './diff.ts';
 import type { Edit } from './edits/edit.ts';
+import type { Signed } from './opinionSchema.ts';
 import type { VehicleRecord } from './schema.ts';
 
 /** One step that undo takes back at once. */
@@ -30,11 +31,13 @@ export interface History {
   /** Steps that can be done again, the next one last. */
   readonly undone: readonly Step[];
   readonly gesture: Gesture | null;
+  /** True once something was signed: undo goes no further back than that. */
+  readonly signed: boolean;
 }
 
 /** A history without steps. */
 export function startHistory(record: VehicleRecord): History {
-  return { record, done: [], undone: [], gesture: null };
+  return { record, done: [], undone: [], gesture: null, signed: false };
 }
 
 /**
@@ -48,12 +51,12 @@ export function perform(history: History, edit: Edit, merge: string | null = nul
   if (isEmptyDiff(diff)) return history;
   const last = history.done.at(-1);
   if (merge === null || last?.merge !== merge || history.undone.length > 0) {
-    return { record, done: [...history.done, { name: edit.name, diff, merge }], undone: [], gesture: null };
+    return { ...history, record, done: [...history.done, { name: edit.name, diff, merge }], undone: [] };
   }
   const joined = squashDiffs(last.diff, diff);
   const before = history.done.slice(0, -1);
-  if (isEmptyDiff(joined)) return { record, done: before, undone: [], gesture: null };
-  return { record, done: [...before, { ...last, diff: joined }], undone: [], gesture: null };
+  if (isEmptyDiff(joined)) return { ...history, record, done: before, undone: [] };
+  return { ...history, record, done: [...before, { ...last, diff: joined }], undone: [] };
 }
 
 /** Ends merging: the next edit is a step of its own. Called at a pause in typing and when a field loses the focus. */
@@ -90,10 +93,10 @@ export function undo(history: History): History {
   const step = history.done.at(-1);
   if (step === undefined) return history;
   return {
+    ...history,
     record: applyDiff(history.record, reverseDiff(step.diff)),
     done: history.done.slice(0, -1),
     undone: [...history.undone, { ...step, merge: null }],
-    gesture: null,
   };
 }
 
@@ -102,10 +105,10 @@ export function redo(history: History): History {
   const step = history.undone.at(-1);
   if (step === undefined || history.gesture !== null) return history;
   return {
+    ...history,
     record: applyDiff(history.record, step.diff),
     done: [...history.done, step],
     undone: history.undone.slice(0, -1),
-    gesture: null,
   };
 }
 
@@ -118,6 +121,17 @@ export function absorb(history: History, edit: Edit): History {
   if (isEmptyDiff(diffRecords(history.record, record))) return history;
   const { gesture } = history;
   return { ...history, record, gesture: gesture && { ...gesture, mark: edit.apply(gesture.mark) } };
+}
+
+/**
+ * Adds what a reader signed, and closes the history behind it: undo takes back neither the signature nor what the signer was
+ * given. No diff knows of opinions, so no undo can reach one. An id that is taken is a mistake and throws.
+ */
+export function sign(history: History, entry: Signed): History {
+  const { record } = endGesture(history);
+  if (Object.hasOwn(record.opinions, entry.id)) throw new RangeError(`something is signed under the id ${entry.id}`);
+  const opinions = { ...record.opinions, [entry.id]: entry };
+  return { record: { ...record, opinions }, done: [], undone: [], gesture: null, signed: true };
 }
 
 /** "Undo: move window", or null where there is nothing to undo. */

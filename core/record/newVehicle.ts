@@ -49,5 +49,6 @@ export function newVehicle({ id, name, createdAt }: NewVehicle): VehicleRecord {
     readings: {},
     notes: {},
     findings: {},
+    opinions: {},
   };
 }

@@ -5,18 +5,12 @@ import { z } from 'zod';
 import { REPAIR_IDS } from '../capture/repairs.ts';
 import { FINDINGS } from '../findings/finding.ts';
 import { WINDOW_KINDS, WINDOW_ORIGINS } from '../windows/window.ts';
+import { bank, entriesOf, finite, id, instant, line, sha256, text } from './fields.ts';
 import { headerChoiceSchema } from './headerChoice.ts';
+import { signedSchema } from './opinionSchema.ts';
 
 /** Version of the newest form. Raise it together with a migration and a line in FORMAT.md. */
-export const RECORD_VERSION = 1;
-
-const id = z.string().min(1).max(64);
-const text = z.string().max(20_000);
-const line = z.string().max(500);
-const instant = z.iso.datetime({ offset: true });
-const bank = z.union([z.literal(1), z.literal(2), z.null()]);
-const finite = z.number();
-const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+export const RECORD_VERSION = 2;
 
 /** A number with the unit it was typed in; nothing is converted before it is shown or computed with. */
 export const temperatureSchema = z.strictObject({ value: finite, unit: z.enum(['C', 'F', 'K']) });
@@ -164,16 +158,9 @@ export const vehicleRecordSchema = z.strictObject({
   readings: entriesOf(readingSchema),
   notes: entriesOf(noteSchema),
   findings: entriesOf(keptFindingSchema),
+  /** What readers signed. Signing adds; nothing in it is changed or taken away. */
+  opinions: entriesOf(signedSchema),
 });
-
-/** A map of entries by their id. An entry that lies under another key than its own id is refused. */
-function entriesOf<T extends z.ZodType<{ id: string }>>(entry: T) {
-  return z.record(id, entry).superRefine((map, context) => {
-    for (const [key, { id: own }] of Object.entries(map)) {
-      if (key !== own) context.addIssue({ code: 'custom', path: [key, 'id'], message: `lies under the key ${key}` });
-    }
-  });
-}
 
 export type VehicleRecord = z.infer<typeof vehicleRecordSchema>;
 export type Identity = z.infer<typeof identitySchema>;

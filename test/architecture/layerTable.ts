@@ -95,6 +95,11 @@ export const LAYERS: readonly Layer[] = [
     packages: ['zod', 'canonicalize'],
   },
   {
+    folder: 'core/opinions',
+    purpose: 'what readers sign: the chain and its check, two opinions side by side, words for how sure one is',
+    may: ['core/units', 'core/capture', 'core/windows', 'core/findings', 'core/record'],
+  },
+  {
     folder: 'core/evidence',
     purpose: 'the record and its scores to the sheet that is handed over, and its formats',
     may: [
@@ -105,6 +110,7 @@ export const LAYERS: readonly Layer[] = [
       'core/findings',
       'core/compare',
       'core/record',
+      'core/opinions',
       'core/reading',
     ],
     packages: ['fflate', 'zod', 'canonicalize'],

@@ -27,6 +27,7 @@ import {
   setWindowKind,
 } from '../../core/record/edits/windows.ts';
 import { newVehicle } from '../../core/record/newVehicle.ts';
+import { DISAGREEMENTS, type Opinion, type Withdrawal } from '../../core/record/opinionSchema.ts';
 import type {
   CaptureRef,
   KeptFinding,
@@ -106,6 +107,53 @@ const finding: fc.Arbitrary<Omit<KeptFinding, 'id' | 'windowId'>> = fc.record({
   probabilityNotStoring: fc.option(fc.double({ min: 0, max: 1, noNaN: true })),
   sentence: words,
 });
+
+const sha256 = fc.string({ unit: fc.constantFrom(...'0123456789abcdef'), minLength: 64, maxLength: 64 });
+const name = words.map((some) => `r${some}`);
+const answer = fc.constantFrom<Opinion['finding']>('storing', 'weak', 'notStoring', 'cannotTell');
+
+const restingWindow: fc.Arbitrary<Opinion['windows'][number]> = fc
+  .record({
+    captureSha256: sha256,
+    place: stretch,
+    bank,
+    kind: fc.constantFrom<RecordWindow['kind']>('hold', 'idle'),
+    coreSaid: fc.array(
+      fc.record({
+        bank,
+        coreVersion: words,
+        finding: answer,
+        probabilityNotStoring: fc.option(fc.double({ min: 0, max: 1, noNaN: true })),
+        conditions: fc.dictionary(fc.constantFrom('engineWarm', 'closedLoop'), fc.option(fc.boolean())),
+        measures: fc.dictionary(fc.constantFrom('switchRatio', 'lagS'), fc.option(number)),
+      }),
+      { maxLength: 2 },
+    ),
+  })
+  .map(({ place, ...rest }) => ({ ...rest, ...place }));
+
+const link = { author: fc.record({ name, licence: words }), signedAt: instant, coreVersion: words };
+
+/** What a reader might sign, made once it is known under which id and, when it is signed, behind what. */
+export const signedEntry: fc.Arbitrary<
+  (id: string) => Omit<Opinion, 'given' | 'previous'> | Omit<Withdrawal, 'given' | 'previous'>
+> = fc.oneof(
+  fc
+    .record({
+      ...link,
+      finding: answer,
+      confidence: fc.integer({ min: 1, max: 99 }),
+      reasons: words,
+      nextTest: words,
+      answers: fc.option(fc.constantFrom('o0', 'o1')),
+      disagreement: fc.option(fc.constantFrom(...DISAGREEMENTS)),
+      windows: fc.array(restingWindow, { maxLength: 3 }),
+    })
+    .map((rest) => (id: string) => ({ ...rest, id, kind: 'opinion' as const })),
+  fc
+    .record({ ...link, withdraws: fc.constantFrom('o0', 'o1'), reason: words })
+    .map((rest) => (id: string) => ({ ...rest, id, kind: 'withdrawal' as const })),
+);
 
 /** What an edit becomes once the record it meets is known: `id` is new, `pick` chooses among what is there. */
 export type EditMaker = (record: VehicleRecord, id: string) => Edit;

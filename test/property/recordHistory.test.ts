@@ -10,10 +10,12 @@ import {
   perform,
   redo,
   seal,
+  sign,
   startHistory,
   undo,
 } from '../../core/record/history.ts';
 import { vehicleRecordSchema } from '../../core/record/schema.ts';
+import { anOpinion } from '../support/signedChain.ts';
 import { type EditMaker, edited, editMaker, startRecord, vehicleRecord } from './recordArbitraries.ts';
 
 const makers = fc.array(editMaker, { maxLength: 60, size: 'max' });
@@ -113,6 +115,29 @@ describe('T-AUTO-2: undo and redo', () => {
         expect(back.record).toStrictEqual(startRecord);
         expect(undo(back)).toBe(back);
         expect(repeat(back, redo, steps).record).toStrictEqual(history.record);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('what was signed stays whatever is done after it, and undoing all leads back to the last signature', () => {
+    const signing = fc.constant({ kind: 'sign' as const });
+    const acts = fc.array(fc.oneof({ weight: 5, arbitrary: act }, signing), { maxLength: 60, size: 'max' });
+    fc.assert(
+      fc.property(acts, (done) => {
+        let history = startHistory(startRecord);
+        let before = startRecord;
+        done.forEach((one, i) => {
+          if (one.kind !== 'sign') history = doAct(history, one, `e${i}`);
+          else {
+            history = sign(history, { ...anOpinion(`o${i}`), given: '0'.repeat(64), previous: null });
+            before = history.record;
+          }
+        });
+        history = endGesture(history);
+        const signed = done.flatMap(({ kind }, i) => (kind === 'sign' ? [`o${i}`] : []));
+        expect(Object.keys(history.record.opinions)).toEqual(signed);
+        expect(repeat(history, undo, history.done.length + 1).record).toStrictEqual(before);
       }),
       { numRuns: 300 },
     );

@@ -1,11 +1,11 @@
-// The kept record of version 1, read by zod alone and not by the door that other tests put to the proof.
+// The kept record of the newest version, read by zod alone and not by the door that other tests put to the proof.
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type VehicleRecord, vehicleRecordSchema } from '../../core/record/schema.ts';
 
-/** A fresh copy of test/fixtures/records/v1.json: an invented van with one of everything. */
+/** A fresh copy of test/fixtures/records/v2.json: an invented van with one of everything. */
 export function keptRecord(): VehicleRecord {
-  const text = readFileSync(join(import.meta.dirname, '..', 'fixtures', 'records', 'v1.json'), 'utf8');
+  const text = readFileSync(join(import.meta.dirname, '..', 'fixtures', 'records', 'v2.json'), 'utf8');
   return vehicleRecordSchema.parse(JSON.parse(text));
 }

@@ -1,20 +1,14 @@
 // One file per step, registered here in order. The rest of the program knows only the newest form.
 
 import { RECORD_VERSION } from '../schema.ts';
+import { opinions } from './0002-opinions.ts';
+import type { Migration } from './migration.ts';
 
 /** A record of whatever version: an object with a version. */
 export type AnyRecord = { readonly version: number } & Readonly<Record<string, unknown>>;
 
-/** One step: makes a record of version `to` out of one of version `to - 1`. Pure; leaves its argument alone. */
-export interface Migration {
-  readonly to: number;
-  /** What changes, in a sentence, as in FORMAT.md. */
-  readonly words: string;
-  migrate(old: Readonly<Record<string, unknown>>): Record<string, unknown>;
-}
-
-/** Every step since the first released form. Version 1 is the first, so there is none yet. */
-export const MIGRATIONS: readonly Migration[] = checkedMigrations([], RECORD_VERSION);
+/** Every step since the first form. */
+export const MIGRATIONS: readonly Migration[] = checkedMigrations([opinions], RECORD_VERSION);
 
 /** The list itself if it leads from version 1 to `newest` without a gap. Anything else is a mistake in the program. */
 export function checkedMigrations(migrations: readonly Migration[], newest: number): readonly Migration[] {

@@ -13,11 +13,13 @@ import {
   redo,
   redoWords,
   seal,
+  sign,
   startHistory,
   undo,
   undoWords,
 } from '../../../../core/record/history.ts';
 import { newVehicle } from '../../../../core/record/newVehicle.ts';
+import { anOpinion } from '../../../support/signedChain.ts';
 
 const AT = '2026-11-24T08:00:00Z';
 const start = startHistory(newVehicle({ id: 'v', name: 'Van 14', createdAt: AT }));
@@ -140,6 +142,26 @@ describe('history', () => {
     expect(dragged.record.findings.f1?.finding).toBe('storing');
     expect(dragged.record.windows).toEqual(withWindow.record.windows);
     expect(absorb(moved, kept)).toBe(moved);
+  });
+
+  test('what was signed closes the history: undo goes no further back, and later steps are undone as ever', () => {
+    const entry = { ...anOpinion('o1'), given: '0'.repeat(64), previous: null };
+    const signed = sign(undo(move(withWindow, 1, 11)), entry);
+    expect(signed.signed).toBe(true);
+    expect([undoWords(signed), redoWords(signed)]).toEqual([null, null]);
+    expect(undo(signed)).toBe(signed);
+    expect(redo(signed)).toBe(signed);
+    const moved = move(signed, 2, 12);
+    expect(moved.signed).toBe(true);
+    expect(undo(moved).record).toEqual(signed.record);
+    expect(() => sign(moved, entry)).toThrow('o1');
+  });
+
+  test('signing during a drag ends the drag where it is', () => {
+    const entry = { ...anOpinion('o1'), given: '0'.repeat(64), previous: null };
+    const signed = sign(move(beginGesture(withWindow, 'drag'), 5, 15), entry);
+    expect(signed.gesture).toBeNull();
+    expect(abandonGesture(signed).record.windows.w1?.startS).toBe(5);
   });
 
   test('a window that is deleted comes back by undo with the findings kept about it', () => {

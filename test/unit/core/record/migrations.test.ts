@@ -2,13 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type AnyRecord,
-  checkedMigrations,
-  MIGRATIONS,
-  type Migration,
-  migrate,
-} from '../../../../core/record/migrations/index.ts';
+import { type AnyRecord, checkedMigrations, MIGRATIONS, migrate } from '../../../../core/record/migrations/index.ts';
+import type { Migration } from '../../../../core/record/migrations/migration.ts';
 import { readRecord } from '../../../../core/record/readRecord.ts';
 import { RECORD_VERSION } from '../../../../core/record/schema.ts';
 
