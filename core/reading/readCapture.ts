@@ -41,6 +41,8 @@ export interface ReadOptions {
   onProgress?(progress: ReadProgress): void;
   /** Asked between chunks; true stops reading with the outcome `cancelled`. */
   isCancelled?(): boolean;
+  /** Gives way to others, where a layout has long work to do after the bytes have come. */
+  pause?(): Promise<void>;
 }
 
 export interface ReadProgress {

@@ -1,9 +1,22 @@
 import { type Block, needData } from './blocks.ts';
 
-/** Raw number to physical value; NaN where the conversion has no number for it. */
-export type Conversion = (raw: number) => number;
+/** Raw number to physical value: offset + factor * raw, or what `other` gives; NaN where that has no number for it. */
+export interface Conversion {
+  readonly offset: number;
+  readonly factor: number;
+  readonly other: ((raw: number) => number) | null;
+}
 
-const identity: Conversion = (raw) => raw;
+/** The raw number is the physical value. */
+export const AS_IT_IS: Conversion = { offset: 0, factor: 1, other: null };
+
+const by = (other: (raw: number) => number): Conversion => ({ ...AS_IT_IS, other });
+
+/** The physical value of one raw number. */
+export function physical({ offset, factor, other }: Conversion, raw: number): number {
+  return other === null ? offset + factor * raw : other(raw);
+}
+
 const TYPES = { none: 0, linear: 1, rational: 2, tableInterpolated: 4, table: 5, rangeTable: 6 } as const;
 
 /**
@@ -22,24 +35,24 @@ export function conversion(block: Block): Conversion | null {
   const v = (index: number) => values[index] ?? 0;
   switch (type) {
     case TYPES.none:
-      return identity;
+      return AS_IT_IS;
     case TYPES.linear:
-      return (raw) => v(0) + v(1) * raw;
+      return { offset: v(0), factor: v(1), other: null };
     case TYPES.rational:
-      return (raw) => (v(0) * raw * raw + v(1) * raw + v(2)) / (v(3) * raw * raw + v(4) * raw + v(5));
+      return by((raw) => (v(0) * raw * raw + v(1) * raw + v(2)) / (v(3) * raw * raw + v(4) * raw + v(5)));
     case TYPES.tableInterpolated:
-      return table(values, true);
+      return by(table(values, true));
     case TYPES.table:
-      return table(values, false);
+      return by(table(values, false));
     case TYPES.rangeTable:
-      return rangeTable(values);
+      return by(rangeTable(values));
     default:
-      return type >= 7 ? identity : null;
+      return type >= 7 ? AS_IT_IS : null;
   }
 }
 
 /** Pairs (raw, physical), raw ascending. Outside the table the nearest end counts; between, a line or the nearer one. */
-function table(values: readonly number[], interpolate: boolean): Conversion {
+function table(values: readonly number[], interpolate: boolean): (raw: number) => number {
   const rows = Math.floor(values.length / 2);
   const rawOf = (row: number) => values[row * 2] ?? Number.NaN;
   const physicalOf = (row: number) => values[row * 2 + 1] ?? Number.NaN;
@@ -56,7 +69,7 @@ function table(values: readonly number[], interpolate: boolean): Conversion {
 }
 
 /** Triples (from, to, physical), then a default. */
-function rangeTable(values: readonly number[]): Conversion {
+function rangeTable(values: readonly number[]): (raw: number) => number {
   const rows = Math.floor(values.length / 3);
   return (raw) => {
     for (let row = 0; row < rows; row++) {

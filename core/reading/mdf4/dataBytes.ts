@@ -1,9 +1,10 @@
 import { Unzlib } from 'fflate';
 import { type Block, BlockFault, blockAt, needData, unsigned64 } from './blocks.ts';
+import type { Breathe } from './recordFields.ts';
 import { undoTranspose } from './transpose.ts';
 
-/** Bytes that compressed blocks of one file may grow to, all together. */
-export interface InflateBudget {
+/** Bytes that compressed blocks and values of one file may take, all together. */
+export interface RoomBudget {
   bytesLeft: number;
 }
 
@@ -12,8 +13,12 @@ export interface InflateBudget {
  * order, or an HL block that heads such a list. Records may run across the joints, so the pieces are joined. Link 0
  * gives no bytes. A piece that is not data, a list that leads back to itself, or data past the budget throws BlockFault.
  */
-export function dataBytes(file: DataView, at: number, budget: InflateBudget): Uint8Array {
-  const pieces = [...piecesAt(file, at, budget)];
+export async function dataBytes(file: DataView, at: number, budget: RoomBudget, breathe: Breathe): Promise<Uint8Array> {
+  const pieces: Uint8Array[] = [];
+  for (const piece of piecesAt(file, at, budget)) {
+    pieces.push(piece);
+    await breathe();
+  }
   if (pieces.length === 1 && pieces[0]) return pieces[0];
   const whole = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
   let filled = 0;
@@ -24,7 +29,7 @@ export function dataBytes(file: DataView, at: number, budget: InflateBudget): Ui
   return whole;
 }
 
-function* piecesAt(file: DataView, at: number, budget: InflateBudget): Generator<Uint8Array> {
+function* piecesAt(file: DataView, at: number, budget: RoomBudget): Generator<Uint8Array> {
   if (at === 0) return;
   const block = blockAt(file, at);
   switch (block.id) {
@@ -47,7 +52,7 @@ function* piecesAt(file: DataView, at: number, budget: InflateBudget): Generator
 }
 
 /** A list goes on by its first link; its other links are its data. */
-function* listed(file: DataView, first: number, budget: InflateBudget): Generator<Uint8Array> {
+function* listed(file: DataView, first: number, budget: RoomBudget): Generator<Uint8Array> {
   const seen = new Set<number>();
   for (let at = first; at !== 0; ) {
     if (seen.has(at)) throw new BlockFault('A list of data leads back to itself.', at);
@@ -74,7 +79,7 @@ function bytesOf(block: Block): Uint8Array {
  * u64, compressed length u64, then a zlib stream. Room is only taken for what the budget allows, and the stream is
  * stopped when it gives more than it declared.
  */
-function inflated(block: Block, budget: InflateBudget): Uint8Array {
+function inflated(block: Block, budget: RoomBudget): Uint8Array {
   needData(block, 24);
   const kind = block.data.getUint8(2);
   const columns = block.data.getUint32(4, true);

@@ -1,20 +1,35 @@
+import { wideRoom } from '../../capture/columnRoom.ts';
 import { type Block, BlockFault, blockAt, chain, expectBlock } from './blocks.ts';
 import { CHANNEL_TYPES, type ChannelDescription, channelDescription, SYNC_TIME } from './channelBlock.ts';
-import { type Conversion, conversion } from './conversion.ts';
-import { dataBytes, type InflateBudget } from './dataBytes.ts';
+import { AS_IT_IS, type Conversion, conversion, physical } from './conversion.ts';
+import { dataBytes, type RoomBudget } from './dataBytes.ts';
 import { type ChannelGroup, channelGroup, dataGroup } from './groupBlock.ts';
 import { identification } from './identification.ts';
-import { isNumberField, type Records, rawNumbers } from './recordFields.ts';
+import {
+  type Breathe,
+  type Decoded,
+  decodeField,
+  isNumberField,
+  type Records,
+  roomForField,
+  takeRoom,
+} from './recordFields.ts';
 import { plainRecords, sortRecords } from './sortRecords.ts';
 import { textAt } from './text.ts';
 
-/** One channel with its own times, both of the same length. Times are as the file counts them, s. */
-export interface MdfChannel {
+/** One channel with its own times, both of the same length. */
+export interface MdfChannel extends Decoded {
   readonly name: string;
   readonly unit: string;
-  readonly values: Float64Array;
-  readonly timesS: Float64Array;
+  readonly values: Float32Array | Float64Array;
+  readonly times: MdfTimes;
 }
+
+/** Times as the file counts them, s. One object for all channels of a group. */
+export type MdfTimes =
+  /** Record i lies at startS + i * stepS, in ascending order. */
+  | { readonly kind: 'counted'; readonly startS: number; readonly stepS: number; readonly length: number }
+  | { readonly kind: 'listed'; readonly timesS: Float64Array };
 
 export interface MdfContents {
   readonly channels: readonly MdfChannel[];
@@ -31,9 +46,10 @@ export interface MdfContents {
 }
 
 export interface MdfLimits {
-  /** Bytes that compressed blocks may grow to, all together. */
-  readonly inflateBytes: number;
+  /** Bytes that compressed blocks may grow to and values may take, all together. */
+  readonly roomBytes: number;
   decodeUtf8(bytes: Uint8Array): string;
+  readonly breathe: Breathe;
 }
 
 const HEADER_AT = 64;
@@ -41,33 +57,33 @@ const HEADER_AT = 64;
 /**
  * Reads a measurement file of version 4 that lies whole in memory: every channel that is a number and belongs to a
  * group with a time master. Groups without one, and channels of text, are left out with a remark. Throws BlockFault,
- * with the byte, where the file's structure cannot be followed. Never loops and never takes more memory than the file
- * plus `inflateBytes` plus 16 bytes a value.
+ * with the byte, where the file's structure cannot be followed; RoomFault where its values need more room than is left of
+ * `roomBytes`; and whatever `breathe` throws. Never loops, and never takes more memory than the file and `roomBytes`.
  */
-export function readMdf4(bytes: Uint8Array, limits: MdfLimits): MdfContents {
+export async function readMdf4(bytes: Uint8Array, limits: MdfLimits): Promise<MdfContents> {
   const file = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const { closed } = identification(file);
   const header = expectBlock(file, HEADER_AT, 'HD');
-  const budget: InflateBudget = { bytesLeft: limits.inflateBytes };
+  const budget: RoomBudget = { bytesLeft: limits.roomBytes };
   const channels: MdfChannel[] = [];
   const remarks: string[] = [];
   let records = 0;
   for (const block of chain(file, header.links[0] ?? 0, 'DG')) {
-    for (const { group, found } of groupsOf(file, block, budget, remarks)) {
+    for await (const { group, found } of groupsOf(file, block, budget, limits, remarks)) {
       records += found.count;
-      channels.push(...channelsOf(file, group, found, limits, remarks));
+      channels.push(...(await channelsOf(file, group, found, limits, budget, remarks)));
     }
   }
   return { channels, start: startOf(header), records, remarks, closed };
 }
 
-function* groupsOf(file: DataView, block: Block, budget: InflateBudget, remarks: string[]) {
+async function* groupsOf(file: DataView, block: Block, budget: RoomBudget, { breathe }: MdfLimits, remarks: string[]) {
   const { firstChannelGroup, dataLink, idBytes } = dataGroup(block);
   const groups = chain(file, firstChannelGroup, 'CG').map(channelGroup);
   const [only] = groups;
   if (!only || dataLink === 0) return;
   if (![0, 1, 2, 4, 8].includes(idBytes)) throw new BlockFault('The size of the record ids is not known.', block.at);
-  const data = dataBytes(file, dataLink, budget);
+  const data = await dataBytes(file, dataLink, budget, breathe);
   if (groups.length === 1 && !only.changingLength) {
     const { records, lostBytes } = plainRecords(data, only, idBytes);
     tellLost(lostBytes, remarks);
@@ -90,13 +106,14 @@ interface NamedChannel {
   readonly convert: Conversion | null;
 }
 
-function channelsOf(
+async function channelsOf(
   file: DataView,
   group: ChannelGroup,
   records: Records,
   limits: MdfLimits,
+  budget: RoomBudget,
   remarks: string[],
-): MdfChannel[] {
+): Promise<MdfChannel[]> {
   if (group.changingLength || records.count === 0) return [];
   const all = chain(file, group.firstChannel, 'CN').map((block) => named(file, block, limits));
   const master = all.find(({ of }) => isTimeMaster(of));
@@ -104,7 +121,7 @@ function channelsOf(
     remarks.push(`A group of ${all.length} channels has no time and was left out.`);
     return [];
   }
-  const timesS = timesOf(master, records);
+  const times = await timesOf(master, records, budget, limits.breathe);
   const channels: MdfChannel[] = [];
   for (const channel of all) {
     if (channel === master) continue;
@@ -112,17 +129,16 @@ function channelsOf(
       remarks.push(`Channel "${channel.name}" holds no numbers that can be read and was left out.`);
       continue;
     }
-    const values = rawNumbers(channel.of, records);
-    for (let i = 0; i < values.length; i++) values[i] = channel.convert(values[i] ?? Number.NaN);
-    channels.push({ name: channel.name, unit: channel.unit, values, timesS });
+    const values = roomForField(channel.of, records.count, budget);
+    const decoded = await decodeField(channel.of, records, channel.convert, values, limits.breathe);
+    channels.push({ name: channel.name, unit: channel.unit, values, ...decoded, times });
   }
   return channels;
 }
 
 function named(file: DataView, block: Block, limits: MdfLimits): NamedChannel {
   const of = channelDescription(block);
-  const convert =
-    of.conversionLink === 0 ? (raw: number) => raw : conversion(expectBlock(file, of.conversionLink, 'CC'));
+  const convert = of.conversionLink === 0 ? AS_IT_IS : conversion(expectBlock(file, of.conversionLink, 'CC'));
   const ownUnit = textAt(file, of.unitLink, limits.decodeUtf8);
   const unit = ownUnit || unitOfConversion(file, of.conversionLink, limits);
   return { of, name: textAt(file, of.nameLink, limits.decodeUtf8), unit, convert };
@@ -139,12 +155,24 @@ function isTimeMaster(channel: ChannelDescription): boolean {
 }
 
 /** A virtual master has no bytes: its raw value is the number of the record. */
-function timesOf(master: NamedChannel, records: Records): Float64Array {
-  const convert = master.convert ?? ((raw: number) => raw);
-  if (master.of.type === CHANNEL_TYPES.virtualMaster)
-    return Float64Array.from({ length: records.count }, (_, i) => convert(i));
-  if (!isNumberField(master.of, records)) throw new BlockFault('The time channel is not a number.', HEADER_AT);
-  return rawNumbers(master.of, records).map(convert);
+async function timesOf(
+  { of, convert }: NamedChannel,
+  records: Records,
+  budget: RoomBudget,
+  breathe: Breathe,
+): Promise<MdfTimes> {
+  const conversion = convert ?? AS_IT_IS;
+  const { count } = records;
+  if (of.type === CHANNEL_TYPES.virtualMaster) {
+    const { offset: startS, factor: stepS, other } = conversion;
+    if (other === null && stepS > 0 && count > 2) return { kind: 'counted', startS, stepS, length: count };
+    return { kind: 'listed', timesS: Float64Array.from({ length: count }, (_, i) => physical(conversion, i)) };
+  }
+  if (!isNumberField(of, records)) throw new BlockFault('The time channel is not a number.', HEADER_AT);
+  takeRoom(budget, 8 * count);
+  const timesS = wideRoom(count);
+  await decodeField(of, records, conversion, timesS, breathe);
+  return { kind: 'listed', timesS };
 }
 
 /** HD data: start time u64 ns, zone i16 min, summer i16 min, flags u8 (bit 0 local, bit 1 offsets valid). */

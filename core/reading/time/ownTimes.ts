@@ -1,5 +1,6 @@
 import type { AsWritten } from '../../capture/repairs.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
+import { reordered } from '../text/inOrder.ts';
 import { mendTimes } from './mendTimes.ts';
 
 /** Times of a group of channels in ascending order, and the way its values have to be put to match. */
@@ -7,7 +8,7 @@ export interface OwnTimes {
   readonly timesS: Float64Array;
   readonly warnings: readonly CaptureWarning[];
   /** A column of the group's values in the order of timesS; the column itself where nothing was moved. */
-  arrange(values: Float64Array): Float64Array;
+  arrange(values: Float32Array | Float64Array): Float32Array | Float64Array;
 }
 
 /**
@@ -15,15 +16,14 @@ export interface OwnTimes {
  * that run back are put in order as mendTimes says, but for the repairs in `asWritten`. `timesS` may be changed.
  */
 export function ownTimes(timesS: Float64Array, asWritten: AsWritten): OwnTimes {
-  const kept: number[] = [];
-  for (let i = 0; i < timesS.length; i++) if (Number.isFinite(timesS[i] ?? Number.NaN)) kept.push(i);
-  const lost = timesS.length - kept.length;
-  const finite = lost === 0 ? timesS : pick(timesS, kept);
+  const kept = finitePlaces(timesS);
+  const lost = kept === null ? 0 : timesS.length - kept.length;
+  const finite = kept === null ? timesS : Float64Array.from(kept, (place) => timesS[place] ?? Number.NaN);
   const mended = mendTimes(finite, { clock: false, coarse: false, asWritten, rowOf: () => null });
   const { order } = mended;
-  const arrange = (values: Float64Array) => {
-    const whole = lost === 0 ? values : pick(values, kept);
-    return order === null ? whole : pick(whole, order);
+  const arrange = (values: Float32Array | Float64Array) => {
+    const whole = kept === null ? values : reordered(values, kept);
+    return order === null ? whole : reordered(whole, order);
   };
   return {
     timesS: mended.timesS,
@@ -32,10 +32,15 @@ export function ownTimes(timesS: Float64Array, asWritten: AsWritten): OwnTimes {
   };
 }
 
-function pick(from: Float64Array, indices: ArrayLike<number>): Float64Array {
-  const picked = new Float64Array(indices.length);
-  for (let i = 0; i < picked.length; i++) picked[i] = from[indices[i] ?? 0] ?? Number.NaN;
-  return picked;
+/** Places of the times that are numbers; null where all of them are. */
+function finitePlaces(timesS: Float64Array): Uint32Array | null {
+  let finite = 0;
+  for (let i = 0; i < timesS.length; i++) if (Number.isFinite(timesS[i] ?? Number.NaN)) finite++;
+  if (finite === timesS.length) return null;
+  const places = new Uint32Array(finite);
+  let at = 0;
+  for (let i = 0; i < timesS.length; i++) if (Number.isFinite(timesS[i] ?? Number.NaN)) places[at++] = i;
+  return places;
 }
 
 function lostTimes(count: number): CaptureWarning {

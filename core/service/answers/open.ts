@@ -17,7 +17,7 @@ async function readHeld(
   { askId, core, host, held, onProgress, isCancelled }: AnswerTools,
 ): Promise<Outcome<CoreQuestions['open']['reply']>> {
   const memoryBytes = await host.captureMemory();
-  const wishes = { ...options, memoryBytes, onProgress, isCancelled };
+  const wishes = { ...options, memoryBytes, onProgress, isCancelled, pause: () => host.pause() };
   const read = await core.readCapture(givingWay(bytes.source, host), wishes);
   if (isCancelled()) return cancelled(bytes.source.name);
   if (!read.ok) return read;
