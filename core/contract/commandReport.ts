@@ -93,6 +93,31 @@ export const describeReportSchema = z.strictObject({
   capture: reportedCaptureSchema,
 });
 
+const saidOfOne = z.strictObject({ finding, probabilityNotStoring: probability });
+/** A finding that came in a bundle, beside the one that was worked out anew; null where there is none of the kind. */
+const comparedFinding = {
+  kept: saidOfOne.extend({ coreVersion: z.string(), madeAt: z.string() }).nullable(),
+  recomputed: saidOfOne.nullable(),
+  /** Whether both say the same, to the last bit; null where one of them is missing. */
+  agree: z.boolean().nullable(),
+} as const;
+
+/** What is told of a capture that came in a bundle for a second reader. */
+export const reportedBundleSchema = z.strictObject({
+  /** File name without folders. */
+  file: z.string(),
+  manifestSha256: z.string().regex(/^[0-9a-f]{64}$/),
+  madeAt: z.string(),
+  /** Version of the core that made the kept findings. */
+  coreVersion: z.string(),
+  /** Windows that the record has in this capture. */
+  windows: z.array(
+    z.strictObject({ id: z.string(), name: z.string(), startS: number, endS: number, ...comparedFinding }),
+  ),
+  /** The vehicle's finding over all captures; recomputed only where the bundle holds all of them. */
+  vehicle: z.strictObject({ name: z.string(), ...comparedFinding }),
+});
+
 export const commandReportSchema = describeReportSchema.extend({
   windows: z.array(reportedWindowSchema),
   thermal: z.array(
@@ -110,9 +135,12 @@ export const commandReportSchema = describeReportSchema.extend({
   verdict: z.strictObject(judged),
   /** Addition: the verdict of each bank that has evidence. */
   banks: z.array(z.strictObject({ bank, ...judged })),
+  /** Addition, only of a capture that came in a bundle. */
+  bundle: reportedBundleSchema.exactOptional(),
 });
 
 export type DescribeReport = z.infer<typeof describeReportSchema>;
 export type CommandReport = z.infer<typeof commandReportSchema>;
+export type ReportedBundle = z.infer<typeof reportedBundleSchema>;
 export type ReportedCapture = z.infer<typeof reportedCaptureSchema>;
 export type ReportedWindow = z.infer<typeof reportedWindowSchema>;

@@ -24,15 +24,15 @@ export interface ReadWithChoice extends ReadInput {
   readonly choice: ColumnChoice | null;
 }
 
+/** The file behind --columns, or null. */
+export type Columns = { readonly file: ColumnsFile; readonly name: string } | null;
+
 /** Opens, reads and hashes one capture; every failure is a refusal with its reason. */
-export async function readInput(
-  place: InputPlace,
-  columns: { readonly file: ColumnsFile; readonly name: string } | null,
-): Promise<Outcome<ReadWithChoice>> {
+export async function readInput(place: InputPlace, columns: Columns): Promise<Outcome<ReadWithChoice>> {
   const opened = await captureBytes(place.named, place.folder, place.stdin, columns !== null);
   if (!opened.ok) return opened;
   try {
-    return await readBytes(place, columns, opened.value);
+    return await readBytes(place, columns, opened.value, null);
   } catch (fault) {
     if (fault instanceof SourceFault) return { ok: false, problem: fault.problem };
     throw fault;
@@ -41,12 +41,14 @@ export async function readInput(
   }
 }
 
-async function readBytes(
+/** The same for bytes that are open already. `recorded` is the choice of columns that counts where no file gives one. */
+export async function readBytes(
   { input, read, memory }: InputPlace,
-  columns: { readonly file: ColumnsFile; readonly name: string } | null,
-  { source, finish }: HeldBytes,
+  columns: Columns,
+  { source, finish }: Pick<HeldBytes, 'source' | 'finish'>,
+  recorded: ColumnChoice | null,
 ): Promise<Outcome<ReadWithChoice>> {
-  let choice: ColumnChoice | null = null;
+  let choice = columns === null ? recorded : null;
   const memoryBytes = await memory();
   let outcome: Outcome<ReadCapture> = await read(source, { choice, alwaysAsk: columns !== null, memoryBytes });
   if (outcome.ok && columns !== null) {

@@ -5,25 +5,27 @@ import { readFile } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
 import type { Readable } from 'node:stream';
 import { buildCommandReport, buildDescribeReport } from '../../core/contract/buildCommandReport.ts';
+import type { ReportedBundle } from '../../core/contract/commandReport.ts';
 import { showControlsOnOneLine } from '../../core/evidence/words/showControls.ts';
-import type { ColumnsFile } from '../../core/reading/columnsFile.ts';
 import { type Outcome, type Problem, problemLine } from '../../core/reading/problem.ts';
 import type { readCapture } from '../../core/reading/readCapture.ts';
-import type { scoreCapture } from '../../core/scoreCapture.ts';
-import { celsius } from '../../core/thermal/pairOf.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
+import type { ScoreRequest, scoreCapture } from '../../core/scoreCapture.ts';
 import { CORE_VERSION } from '../../core/version.ts';
-import { kindOf } from '../../core/windows/kindOf.ts';
 import { suggestWindows } from '../../core/windows/suggestWindows.ts';
-import type { CaptureWindow } from '../../core/windows/window.ts';
+import { isBundleFile } from '../bundles/isBundleFile.ts';
 import { readProblem } from '../captures/openRegularFile.ts';
 import { readArguments, type ScoreArguments } from './arguments.ts';
+import { bundleLines, comparedLines, notEnclosedLines } from './bundleLines.ts';
 import { isColumnsProblem, readColumnsFile } from './columnsFile.ts';
+import { compareFindings } from './compareFindings.ts';
 import { EXIT_STATUS, type ExitStatus, worst } from './exitStatus.ts';
 import { jsonLine } from './jsonLine.ts';
 import { describeLines, peopleLines } from './peopleReport.ts';
-import { type ReadWithChoice, readInput } from './readInput.ts';
+import { readBundled } from './readBundled.ts';
+import { type Columns, type InputPlace, type ReadWithChoice, readInput } from './readInput.ts';
+import { overrides, requestOfFlags, requestOfRecord } from './scoreRequest.ts';
 import { type ScoredInput, sheetOf } from './sheetFile.ts';
-import { placeWindow } from './typedWindow.ts';
 import { USAGE } from './usage.ts';
 
 export interface World {
@@ -54,69 +56,88 @@ export async function runScore(words: readonly string[], world: World): Promise<
   return scoreAll(read.arguments, columns.value, world);
 }
 
-type Columns = { readonly file: ColumnsFile; readonly name: string } | null;
+/** One call of the command. */
+interface Run {
+  readonly asked: ScoreArguments;
+  readonly columns: Columns;
+  readonly world: World;
+  /** What the sheet needs of each capture, and only where there will be one: captures are large. */
+  readonly scored: ScoredInput[];
+  /** The record of a bundle that is the whole of what was asked for: the sheet is then that of its vehicle. */
+  bundled: VehicleRecord | null;
+}
 
 async function scoreAll(asked: ScoreArguments, columns: Columns, world: World): Promise<ExitStatus> {
+  const run: Run = { asked, columns, world, scored: [], bundled: null };
   const statuses: ExitStatus[] = [];
-  const scored: ScoredInput[] = [];
   for (const [i, named] of asked.captures.entries()) {
-    const place = {
-      named,
-      input: i + 1,
-      folder: world.folder,
-      stdin: world.stdin,
-      read: world.read,
-      memory: world.memory,
-    };
-    const one = await readInput(place, columns);
-    if (!one.ok) statuses.push(complain(world, problemLine(one.problem), statusOf(one.problem)));
-    else if (asked.describe) statuses.push(describeOne(one.value, asked, world));
-    else statuses.push(scoreOne(one.value, asked, world, scored));
+    const { folder, stdin, read, memory } = world;
+    statuses.push(...(await scoreNamed({ named, input: i + 1, folder, stdin, read, memory }, run)));
   }
-  if (asked.sheet !== null && scored.length > 0) {
-    const written = await world.writeSheet(sheetOf(scored, asked, world.now()), asked.sheet);
+  if (asked.sheet !== null && run.scored.length > 0) {
+    const written = await world.writeSheet(sheetOf(run.scored, asked, world.now(), run.bundled), asked.sheet);
     if (!written.ok) statuses.push(complain(world, problemLine(written.problem), EXIT_STATUS.wrongUsage));
   }
   return worst(statuses);
 }
 
-function describeOne(read: ReadWithChoice, asked: ScoreArguments, world: World): ExitStatus {
+/** One name on the command line: a capture, or a bundle with its captures. */
+async function scoreNamed(place: InputPlace, run: Run): Promise<ExitStatus[]> {
+  const path = resolve(place.folder, place.named);
+  if (place.named !== '-' && (await isBundleFile(path, basename(path)))) return scoreBundle(path, place, run);
+  const one = await readInput(place, run.columns);
+  if (!one.ok) return [complain(run.world, problemLine(one.problem), statusOf(one.problem))];
+  if (run.asked.describe) return [describeOne(one.value, run)];
+  return [scoreOne(one.value, requestOfFlags(one.value.capture, run.asked), run)];
+}
+
+/** Judges what a bundle holds, capture by capture, with what its record says of each. */
+async function scoreBundle(path: string, place: InputPlace, run: Run): Promise<ExitStatus[]> {
+  const { asked, world } = run;
+  const name = basename(path);
+  const opened = await readBundled(path, name, place, run.columns);
+  if (!opened.ok) return [complain(world, problemLine(opened.problem), EXIT_STATUS.notRead)];
+  const { bundle, record, captures } = opened.value;
+  if (!asked.json) world.out(linesText(bundleLines(name, bundle)));
+  for (const line of notEnclosedLines(bundle)) world.err(`${line}\n`);
+  if (asked.captures.length === 1 && !overrides(asked)) run.bundled = record;
+  const tell = asked.describe ? null : compareFindings(name, opened.value);
+  return captures.map((one) => {
+    if (!one.ok) return complain(world, problemLine(one.problem), statusOf(one.problem));
+    const { read, captureId } = one.value;
+    const ref = record.captures[captureId];
+    if (tell === null || ref === undefined) return describeOne(read, run);
+    const request = requestOfRecord(read.capture, asked, record, ref);
+    return scoreOne(read, request, run, { captureId, bundle: tell(captureId) });
+  });
+}
+
+function describeOne(read: ReadWithChoice, { asked, world }: Run): ExitStatus {
   world.out(asked.json ? jsonLine(buildDescribeReport(read)) : linesText(describeLines(read)));
   return EXIT_STATUS.judged;
 }
 
-function scoreOne(read: ReadWithChoice, asked: ScoreArguments, world: World, scored: ScoredInput[]): ExitStatus {
-  const windows = windowsFor(read, asked);
-  if (typeof windows === 'string') return complain(world, `${read.capture.name}: ${windows}`, EXIT_STATUS.wrongUsage);
-  const score = world.score(read.capture, {
-    windows,
-    bank: asked.bank,
-    thermal: asked.temperatures.map(({ inlet, outlet }, i) => ({
-      inletC: celsius(inlet),
-      outletC: celsius(outlet),
-      bank: asked.bank,
-      brick: i + 1,
-      rpm: null,
-      emissivity: null,
-    })),
-    troubleCodes: asked.troubleCodes,
-  });
-  world.out(asked.json ? jsonLine(buildCommandReport(read, score)) : linesText([...peopleLines(read, score), '']));
-  // Only what the sheet needs is kept, and only where there will be one: captures are large.
-  if (asked.sheet !== null) scored.push({ ...read, windows: windows ?? suggestWindows(read.capture) });
-  return EXIT_STATUS.judged;
-}
-
-/** The windows that were asked for, placed in this capture; null for the suggested ones; a sentence where one has no place. */
-function windowsFor({ capture }: ReadWithChoice, { windows, bank }: ScoreArguments): CaptureWindow[] | null | string {
-  if (windows === null) return null;
-  const placed: CaptureWindow[] = [];
-  for (const window of windows) {
-    const stretch = placeWindow(window, capture);
-    if (typeof stretch === 'string') return stretch;
-    placed.push({ ...stretch, bank, kind: kindOf(capture, stretch), origin: 'byHand' });
+/** `request` is a sentence where a window that was asked for has no place in the capture. */
+function scoreOne(
+  read: ReadWithChoice,
+  request: ScoreRequest | string,
+  { asked, world, scored, bundled }: Run,
+  from: { readonly captureId: string; readonly bundle: ReportedBundle } | null = null,
+): ExitStatus {
+  if (typeof request === 'string') return complain(world, `${read.capture.name}: ${request}`, EXIT_STATUS.wrongUsage);
+  const score = world.score(read.capture, request);
+  if (asked.json) {
+    const report = buildCommandReport(read, score);
+    world.out(jsonLine(from === null ? report : { ...report, bundle: from.bundle }));
+  } else {
+    const compared = from === null ? [] : comparedLines(from.bundle);
+    world.out(linesText([...peopleLines(read, score), ...compared, '']));
   }
-  return placed;
+  if (asked.sheet !== null) {
+    const captureId = bundled === null || from === null ? `c${scored.length + 1}` : from.captureId;
+    scored.push({ ...read, captureId, windows: request.windows ?? suggestWindows(read.capture) });
+  }
+  return EXIT_STATUS.judged;
 }
 
 async function columnsOf(path: string | null, world: World): Promise<Outcome<Columns>> {

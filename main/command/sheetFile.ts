@@ -16,6 +16,7 @@ import { FINDING_WORDS, WINDOW_KIND_WORDS } from '../../core/evidence/words/term
 import { judgeVehicle } from '../../core/findings/judgeVehicle.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
 import { canonicalJson } from '../../core/record/canonical.ts';
+import { evidenceOf } from '../../core/record/evidenceOf.ts';
 import { newVehicle } from '../../core/record/newVehicle.ts';
 import type { RecordWindow, VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
@@ -25,32 +26,37 @@ import type { ReadWithChoice } from './readInput.ts';
 
 /** A capture that was scored, with the windows it was scored in. */
 export interface ScoredInput extends ReadWithChoice {
+  /** In the record of the sheet: unlike every other's. */
+  readonly captureId: string;
   readonly windows: readonly CaptureWindow[];
 }
 
-/** The sheet over all captures of one call. `now` is RFC 3339 with offset. */
-export function sheetOf(scored: readonly ScoredInput[], asked: ScoreArguments, now: string): Sheet {
-  const record = recordOf(scored, asked, now);
-  const score = judgeVehicle({
-    captures: scored.map(({ capture, input }) => ({
-      capture,
-      captureId: captureId(input),
-      kind: 'other',
-      windows: Object.values(record.windows).filter((window) => window.captureId === captureId(input)),
-    })),
-    readings: Object.values(record.readings),
-    troubleCodes: asked.troubleCodes,
-    rearSensor: 'unknown',
+/**
+ * The sheet over all captures of one call. `now` is RFC 3339 with offset. `bundled` is the record of a bundle that was the
+ * whole of what was asked for; otherwise a record is made of the captures and the flags.
+ */
+export function sheetOf(
+  scored: readonly ScoredInput[],
+  asked: ScoreArguments,
+  now: string,
+  bundled: VehicleRecord | null = null,
+): Sheet {
+  const record = bundled ?? recordOf(scored, asked, now);
+  const byId = new Map(scored.map(({ captureId, capture }) => [captureId, capture]));
+  const evidence = evidenceOf(record, (id) => {
+    const capture = byId.get(id);
+    return capture === undefined ? null : { capture };
   });
+  const score = judgeVehicle(evidence);
   return buildSheet({
     record,
     score,
-    captures: Object.fromEntries(scored.map((one) => [captureId(one.input), factsOf(one)])),
+    captures: Object.fromEntries(scored.map((one) => [one.captureId, factsOf(one)])),
     pictures: scored.flatMap((one) => pictureOf(one, record, score, now)),
     comparisons: [],
     hash: { of: 'the record in canonical form', sha256: sha256Of(canonicalJson(record)) },
     settings: {
-      temperatureUnit: asked.temperatures[0]?.inlet.unit ?? 'C',
+      temperatureUnit: evidence.readings[0]?.inlet.unit ?? 'C',
       decimalSign: '.',
       paper: 'A4',
       include: NOTHING_PRIVATE,
@@ -68,8 +74,6 @@ export function sheetText(sheet: Sheet, ending: 'html' | 'csv' | 'json' | 'md'):
   return format.write(sheet);
 }
 
-const captureId = (input: number): string => `c${input}`;
-
 function recordOf(scored: readonly ScoredInput[], asked: ScoreArguments, now: string): VehicleRecord {
   const [first] = scored;
   const name =
@@ -86,7 +90,7 @@ function recordOf(scored: readonly ScoredInput[], asked: ScoreArguments, now: st
     troubleCodes: Object.fromEntries(
       asked.troubleCodes.map((code, i) => [`t${i}`, { id: `t${i}`, code, status: 'unknown' as const }]),
     ),
-    captures: Object.fromEntries(scored.map((one) => [captureId(one.input), captureRef(one, now)])),
+    captures: Object.fromEntries(scored.map((one) => [one.captureId, captureRef(one, now)])),
     windows: Object.fromEntries(scored.flatMap(windowsOf).map((window) => [window.id, window])),
     readings: Object.fromEntries(
       asked.temperatures.map(({ inlet, outlet }, i) => [
@@ -107,9 +111,9 @@ function recordOf(scored: readonly ScoredInput[], asked: ScoreArguments, now: st
   };
 }
 
-function captureRef({ capture, sha256, input, choice }: ScoredInput, now: string) {
+function captureRef({ capture, sha256, captureId, choice }: ScoredInput, now: string) {
   return {
-    id: captureId(input),
+    id: captureId,
     kind: 'other' as const,
     name: capture.name,
     bytes: capture.bytes,
@@ -122,10 +126,10 @@ function captureRef({ capture, sha256, input, choice }: ScoredInput, now: string
   };
 }
 
-function windowsOf({ windows, input }: ScoredInput): RecordWindow[] {
+function windowsOf({ windows, captureId }: ScoredInput): RecordWindow[] {
   return windows.map(({ startS, endS, bank, kind, origin }, i) => ({
-    id: `${captureId(input)}w${i}`,
-    captureId: captureId(input),
+    id: `${captureId}w${i}`,
+    captureId,
     name: '',
     startS,
     endS,
@@ -152,7 +156,7 @@ const ROOM = 0.08;
 
 /** The traces over the stretch that holds all scored windows; none where there is nothing to draw. */
 function pictureOf(one: ScoredInput, record: VehicleRecord, score: VehicleScore, now: string): SheetPicture[] {
-  const { capture, sha256, input, windows } = one;
+  const { capture, sha256, captureId, windows } = one;
   if (windows.length === 0) return [];
   const first = Math.min(...windows.map(({ startS }) => startS));
   const last = Math.max(...windows.map(({ endS }) => endS));
@@ -166,7 +170,7 @@ function pictureOf(one: ScoredInput, record: VehicleRecord, score: VehicleScore,
     ...stretch,
     panes,
     windows: Object.values(record.windows)
-      .filter((window) => window.captureId === captureId(input))
+      .filter((window) => window.captureId === captureId)
       .map((window) => ({ startS: window.startS, endS: window.endS, words: tabWords(window, score) })),
     notes: [],
     decimalSign: '.',
@@ -175,7 +179,7 @@ function pictureOf(one: ScoredInput, record: VehicleRecord, score: VehicleScore,
   };
   return [
     {
-      captureId: captureId(input),
+      captureId,
       caption: `Traces of ${capture.name}`,
       alternative: describe(drawn),
       svg: tracePicture(drawn),

@@ -2,7 +2,10 @@
 export const USAGE = `npm run --silent score -- <capture> [more captures] [flags]
 
 Reads recorded captures, marks or suggests windows, and judges the converter. No window is opened.
-- as a capture reads standard input.
+- as a capture reads standard input. A bundle for a second reader (.tailtrace-bundle) in the place of a
+capture is checked first, file by file; then each capture in it is judged with the windows, columns,
+codes and temperatures of its record, where no flag gives others, and the findings that came with it
+stand beside those that are worked out here.
 
   --json                 one JSON object per capture on standard output, one a line, and nothing else
   --window A..B          score this stretch instead of the suggested ones; may be repeated.
@@ -20,8 +23,8 @@ Reads recorded captures, marks or suggests windows, and judges the converter. No
   --help                 this text
   --version              the version
 
-Exit status: 0 every capture was read and judged; 2 a flag makes no sense; 3 a capture could not be read
-(the others are still judged, the reason goes to standard error).
+Exit status: 0 every capture was read and judged; 2 a flag makes no sense; 3 a capture could not be read,
+or a bundle was changed (the others are still judged, the reason goes to standard error).
 
 A columns file: { "columns": [ { "name": "O2 front", "role": "upstreamO2", "bank": 1, "unit": "V" },
 { "name": "t", "role": "time" } ], "rateHz": null }; columns by "name" or by "index" from 0.

@@ -1,11 +1,10 @@
-import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
+import { type MadeFinding, madeFindings } from '../../core/evidence/madeFindings.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
 import { keepFindings as keepFindingsEdit } from '../../core/record/edits/findings.ts';
 import type { KeptFinding } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
-import { probabilityWords } from '../words/numbers.ts';
 
 /**
  * Writes the findings into the record as they stand, with the version that made them. No step of undo, and no change
@@ -14,7 +13,7 @@ import { probabilityWords } from '../words/numbers.ts';
 export function keepFindings(program: Program, score: VehicleScore): void {
   const record = recordOf(program.record.getState());
   if (record === null) return;
-  const findings = findingsOf(score).map((made): KeptFinding => {
+  const findings = madeFindings(score).map((made): KeptFinding => {
     const before = record.findings[made.id];
     if (before !== undefined && before.coreVersion === CORE_VERSION && saysTheSame(before, made)) return before;
     return { ...made, coreVersion: CORE_VERSION, madeAt: program.clock.instant() };
@@ -22,31 +21,7 @@ export function keepFindings(program: Program, score: VehicleScore): void {
   program.record.getState().absorb(keepFindingsEdit(findings));
 }
 
-type Made = Omit<KeptFinding, 'coreVersion' | 'madeAt'>;
-
-function findingsOf(score: VehicleScore): Made[] {
-  const { verdict } = score.after ?? score.before;
-  const whole: Made = {
-    id: 'vehicle',
-    windowId: null,
-    finding: verdict.finding,
-    probabilityNotStoring: verdict.probabilityNotStoring,
-    sentence: score.sentence,
-  };
-  const ofWindows = score.windows.map(({ windowId, score: { finding, probabilityNotStoring } }): Made => {
-    const sure = probabilityNotStoring === null ? '' : `: not storing with ${probabilityWords(probabilityNotStoring)}`;
-    return {
-      id: `window-${windowId}`,
-      windowId,
-      finding,
-      probabilityNotStoring,
-      sentence: `${FINDING_WORDS[finding]}${sure}.`,
-    };
-  });
-  return [whole, ...ofWindows];
-}
-
-function saysTheSame(before: KeptFinding, made: Made): boolean {
+function saysTheSame(before: KeptFinding, made: MadeFinding): boolean {
   return (
     before.finding === made.finding &&
     before.probabilityNotStoring === made.probabilityNotStoring &&

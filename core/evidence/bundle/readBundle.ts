@@ -53,7 +53,10 @@ export async function readBundle(
   limits: UnpackLimits = BUNDLE_LIMITS,
 ): Promise<Outcome<OpenedBundle>> {
   const unpacked = unpackBundle(bytes, limits);
-  if (!unpacked.ok) return refusal(`bundle.${unpacked.why}`, unpackWords(unpacked.why, unpacked.entry), where);
+  if (!unpacked.ok) {
+    const named = nameIn(readManifest(unpacked.before.get(MANIFEST_NAME)), unpacked.entry);
+    return refusal(`bundle.${unpacked.why}`, unpackWords(unpacked.why, named), where);
+  }
   const { files } = unpacked;
   const manifest = readManifest(files.get(MANIFEST_NAME));
   if (manifest === 'newer') return { ok: false, problem: newerProblem(where) };
@@ -115,6 +118,12 @@ function strangersIn({ captures }: Manifest, record: VehicleRecord): BundleChang
   return captures
     .filter(({ captureId, sha256 }) => named.get(captureId) !== sha256)
     .map(({ name }) => ({ name, what: 'notOfRecord' }));
+}
+
+/** What people call an entry, as far as the manifest can still tell. */
+function nameIn(manifest: Manifest | 'newer' | null, entry: string | null): string | null {
+  if (manifest === null || manifest === 'newer') return entry;
+  return listedFiles(manifest).find(({ path }) => path === entry)?.name ?? entry;
 }
 
 function readManifest(bytes: Uint8Array | undefined): Manifest | 'newer' | null {

@@ -15,8 +15,13 @@ export const BUNDLE_LIMITS: UnpackLimits = { bytes: 512 * 1024 * 1024, entries: 
 
 export type Unpacked =
   | { readonly ok: true; readonly files: ReadonlyMap<string, Uint8Array> }
-  /** `entry` is the name that is to blame, or null. */
-  | { readonly ok: false; readonly why: UnpackFault; readonly entry: string | null };
+  /** `entry` is the name that is to blame, or null; `before` is what had come out whole by then. */
+  | {
+      readonly ok: false;
+      readonly why: UnpackFault;
+      readonly entry: string | null;
+      readonly before: ReadonlyMap<string, Uint8Array>;
+    };
 
 export type UnpackFault =
   | 'notZip'
@@ -35,7 +40,8 @@ const END_RECORD = 22;
 /** The entries of a bundle. Never throws. */
 export function unpackBundle(bytes: Uint8Array, limits: UnpackLimits = BUNDLE_LIMITS): Unpacked {
   const entries = entriesByEndRecord(bytes);
-  if (entries === null) return { ok: false, why: startsAsZip(bytes) ? 'cut' : 'notZip', entry: null };
+  if (entries === null)
+    return { ok: false, why: startsAsZip(bytes) ? 'cut' : 'notZip', entry: null, before: new Map() };
   const unpacking = new Unpacking(limits);
   const unzip = new Unzip((file) => unpacking.enter(file));
   unzip.register(unpacking.decoder(8));
@@ -129,8 +135,9 @@ class Unpacking {
   result(entries: number): Unpacked {
     for (const name of this.files.keys()) if (!this.ended.has(name)) this.blame('cut', name);
     if (this.files.size !== entries) this.blame('damaged', this.current);
-    if (this.fault !== null) return { ok: false, ...this.fault };
-    return { ok: true, files: new Map([...this.files].map(([name, pieces]) => [name, whole(pieces)])) };
+    const files = [...this.files].filter(([name]) => this.ended.has(name));
+    const out = new Map(files.map(([name, pieces]) => [name, whole(pieces)]));
+    return this.fault === null ? { ok: true, files: out } : { ok: false, ...this.fault, before: out };
   }
 }
 
