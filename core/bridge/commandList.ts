@@ -318,6 +318,21 @@ export const COMMANDS: readonly CommandEntry[] = [
     alsoCalled: ['remark', 'comment'],
   },
   {
+    id: 'vehicle.sign',
+    words: 'Sign an opinion…',
+    menu: 'vehicle',
+    key: 'CmdOrCtrl+Shift+O',
+    alsoCalled: ['opinion', 'second', 'reader', 'finding', 'disagree', 'signature', 'judge'],
+    ruleAbove: true,
+  },
+  {
+    id: 'vehicle.opinions',
+    words: 'Read the opinions…',
+    menu: 'vehicle',
+    key: null,
+    alsoCalled: ['second', 'reader', 'compare', 'beside', 'chain', 'signed', 'withdraw'],
+  },
+  {
     id: 'vehicle.columns',
     words: 'Columns of this capture…',
     menu: 'vehicle',

@@ -8,6 +8,7 @@ export const DEFAULT_SETTINGS: Settings = {
   wheel: 'zoom',
   singleKeys: true,
   reader: '',
+  licence: '',
   paper: 'A4',
   showGuides: true,
 };

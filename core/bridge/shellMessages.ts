@@ -53,12 +53,17 @@ export const settingsSchema = z.strictObject({
   /** What the wheel does over a pane without a modifier. */
   wheel: z.enum(['zoom', 'pan']),
   singleKeys: z.boolean(),
-  /** Name put under notes. */
+  /** Name put under notes and opinions. */
   reader: z.string().max(200),
+  /** Licence put under opinions; empty where there is none. */
+  licence: z.string().max(200),
   paper: z.enum(['A4', 'Letter']),
   showGuides: z.boolean(),
 });
 export type Settings = z.infer<typeof settingsSchema>;
+
+/** The same as they lie on disk, where they may have been kept before a licence was asked for. */
+export const keptSettingsSchema = settingsSchema.extend({ licence: settingsSchema.shape.licence.default('') });
 
 export const savedSchema = z.union([
   z.strictObject({ saved: z.literal(true), savedAt: z.string() }),

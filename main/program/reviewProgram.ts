@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { app, type BrowserWindow, dialog, ipcMain, nativeTheme, session, utilityProcess } from 'electron';
 import { z } from 'zod';
 import { DEFAULT_SETTINGS } from '../../core/bridge/defaultSettings.ts';
-import { type Picked, pickedSchema, settingsSchema } from '../../core/bridge/shellMessages.ts';
+import { keptSettingsSchema, type Picked, pickedSchema } from '../../core/bridge/shellMessages.ts';
 import { headerChoiceSchema } from '../../core/record/headerChoice.ts';
 import { BundleWorker } from '../bundles/bundleWorker.ts';
 import { CaptureLibrary } from '../captures/captureLibrary.ts';
@@ -37,7 +37,7 @@ export class ReviewProgram {
   readonly #data = app.getPath('userData');
   readonly #places = placesFile(systemFiles, join(this.#data, 'places.json'));
   readonly #windowState = keptFile(systemFiles, join(this.#data, 'window.json'), windowStateSchema, FIRST_STATE);
-  readonly #settings = keptFile(systemFiles, join(this.#data, 'settings.json'), settingsSchema, DEFAULT_SETTINGS);
+  readonly #settings = keptFile(systemFiles, join(this.#data, 'settings.json'), keptSettingsSchema, DEFAULT_SETTINGS);
   readonly #store = new VehicleStore({
     folder: join(this.#data, 'vehicles'),
     files: systemFiles,

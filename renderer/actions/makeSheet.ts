@@ -13,6 +13,7 @@ import { captureWindow } from '../state/selectors/captureWindow.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
 import { firstPanes } from '../workspace/firstPanes.ts';
 import { pictureOf } from './makePicture.ts';
+import { sha256Of } from './sha256.ts';
 
 /**
  * The evidence sheet of the open vehicle as it stands now; null while nothing has been scored. `handedOver` is the record
@@ -99,9 +100,4 @@ function sideOf(program: Program, record: VehicleRecord, windowId: string) {
   if (window === undefined || held === undefined) return null;
   const name = record.captures[window.captureId]?.name ?? held.summary.name;
   return { held: { key: held.summary.key, window: captureWindow(window) }, words: `${windowName(window)} of ${name}` };
-}
-
-async function sha256Of(text: string): Promise<string> {
-  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
-  return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

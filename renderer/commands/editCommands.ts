@@ -9,7 +9,9 @@ export const EDIT_COMMANDS: readonly Command[] = [
     id: 'edit.undo',
     state: ({ record }) => {
       const words = undoWordsOf(record.getState());
-      return { ...stateFor(words === null ? 'There is nothing to undo.' : null), words };
+      const signed = record.getState().history?.signed === true;
+      const nothing = signed ? 'An opinion was signed: undo goes no further back.' : 'There is nothing to undo.';
+      return { ...stateFor(words === null ? nothing : null), words };
     },
     run: ({ record, notices }) => {
       const words = undoWordsOf(record.getState());

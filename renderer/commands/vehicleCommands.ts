@@ -26,6 +26,10 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
   unless('vehicle.addNote', withoutEditing, ({ dialogs }) =>
     dialogs.getState().show({ kind: 'note', noteId: null, captureId: null, startS: null, endS: null }),
   ),
+  unless('vehicle.sign', withoutEditing, ({ dialogs }) => dialogs.getState().show({ kind: 'sign', answers: null })),
+  unless('vehicle.opinions', withoutOpinions, ({ dialogs }) =>
+    dialogs.getState().show({ kind: 'opinions', opinionId: null }),
+  ),
   unless(
     'vehicle.columns',
     (program) => firstReason(withoutCapture(program), withoutEditing(program)),
@@ -39,6 +43,11 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
     notices.getState().say('What was repaired is listed in the margin, each with a button that undoes it.');
   }),
 ];
+
+function withoutOpinions(program: Program): string | null {
+  const signed = Object.keys(recordOf(program.record.getState())?.opinions ?? {}).length;
+  return firstReason(withoutVehicle(program), signed === 0 ? 'No opinion is signed on this vehicle yet.' : null);
+}
 
 function withoutRepairs(program: Program): string | null {
   const none = repairsIn(program) === 0 ? 'Nothing had to be repaired when this capture was read.' : null;

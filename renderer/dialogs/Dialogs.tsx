@@ -12,15 +12,18 @@ import { KeysDialog } from './KeysDialog.tsx';
 import { MeasuresDialog } from './MeasuresDialog.tsx';
 import { NoteDialog } from './NoteDialog.tsx';
 import { NotesTableDialog } from './NotesTableDialog.tsx';
+import { OpinionsDialog } from './OpinionsDialog.tsx';
 import { PictureDialog } from './PictureDialog.tsx';
 import { ReadingDialog } from './ReadingDialog.tsx';
 import { ReceivedDialog } from './ReceivedDialog.tsx';
 import { SamplesDialog } from './SamplesDialog.tsx';
 import { SettingsDialog } from './SettingsDialog.tsx';
 import { SheetDialog } from './SheetDialog.tsx';
+import { SignDialog } from './SignDialog.tsx';
 import { VehicleDialog } from './VehicleDialog.tsx';
 import { VehiclesDialog } from './VehiclesDialog.tsx';
 import { WindowDialog } from './WindowDialog.tsx';
+import { WithdrawDialog } from './WithdrawDialog.tsx';
 
 /** The one dialog that lies over the page, or none. */
 export function Dialogs() {
@@ -48,6 +51,12 @@ function Shown({ dialog, onClose }: { readonly dialog: DialogState; onClose(): v
       return <NoteDialog dialog={dialog} onClose={onClose} />;
     case 'windowTimes':
       return <WindowDialog windowId={dialog.windowId} onClose={onClose} />;
+    case 'sign':
+      return <SignDialog answers={dialog.answers} onClose={onClose} />;
+    case 'opinions':
+      return <OpinionsDialog opinionId={dialog.opinionId} onClose={onClose} />;
+    case 'withdraw':
+      return <WithdrawDialog opinionId={dialog.opinionId} onClose={onClose} />;
     case 'compare':
       return <CompareDialog onClose={onClose} />;
     case 'sheet':

@@ -30,9 +30,17 @@ export function SettingsDialog({ onClose }: DialogProps) {
           className="whole"
           value={settings.reader}
           maxLength={200}
-          hint="It stands under your notes and on evidence sheets."
+          hint="It stands under your notes and opinions, and on evidence sheets."
           autoFocus
           onValue={(reader) => change({ reader })}
+        />
+        <TextField
+          label="Your licence"
+          className="whole"
+          value={settings.licence}
+          maxLength={200}
+          hint="It stands under your opinions; leave it empty where there is none."
+          onValue={(licence) => change({ licence })}
         />
         <SelectField
           label="Theme"

@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { ReceivedBundle } from '../../core/bridge/shellMessages.ts';
+import type { SignDraft } from './signDraft.ts';
 
 /** What can lie over the workspace, one at a time. */
 export type DialogState =
@@ -17,6 +18,9 @@ export type DialogState =
       readonly endS: number | null;
     }
   | { readonly kind: 'windowTimes'; readonly windowId: string }
+  | { readonly kind: 'sign'; readonly answers: string | null }
+  | { readonly kind: 'opinions'; readonly opinionId: string | null }
+  | { readonly kind: 'withdraw'; readonly opinionId: string }
   | { readonly kind: 'compare' }
   | { readonly kind: 'sheet' }
   | { readonly kind: 'bundle' }
@@ -33,8 +37,11 @@ export type DialogState =
 
 export interface DialogStoreState {
   readonly dialog: DialogState | null;
+  /** An opinion that was begun and not signed yet: closing its dialog loses nothing. */
+  readonly signDraft: SignDraft | null;
   show(dialog: DialogState): void;
   close(): void;
+  keepDraft(draft: SignDraft | null): void;
 }
 
 export type DialogStore = StoreApi<DialogStoreState>;
@@ -42,7 +49,9 @@ export type DialogStore = StoreApi<DialogStoreState>;
 export function createDialogStore(): DialogStore {
   return createStore<DialogStoreState>()((set) => ({
     dialog: null,
+    signDraft: null,
     show: (dialog) => set({ dialog }),
     close: () => set({ dialog: null }),
+    keepDraft: (signDraft) => set({ signDraft }),
   }));
 }

@@ -10,10 +10,12 @@ import {
   redo,
   redoWords,
   seal,
+  sign,
   startHistory,
   undo,
   undoWords,
 } from '../../core/record/history.ts';
+import type { Signed } from '../../core/record/opinionSchema.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 
 /** 'failed' keeps the work in the window: the next edit, "Save now" or a while later tries again. */
@@ -36,6 +38,8 @@ export interface RecordState {
   abandonGesture(): void;
   /** Takes over what no person did, outside the steps. */
   absorb(edit: Edit): void;
+  /** Adds what a reader signed; undo goes no further back. */
+  sign(entry: Signed): void;
   undo(): void;
   redo(): void;
   saved(save: SaveState): void;
@@ -63,6 +67,7 @@ export function createRecordStore(): RecordStore {
       endGesture: () => change(endGesture),
       abandonGesture: () => change(abandonGesture),
       absorb: (edit) => change((history) => absorb(history, edit)),
+      sign: (entry) => change((history) => sign(history, entry)),
       undo: () => change(undo),
       redo: () => change(redo),
       saved: (save) => set({ save }),

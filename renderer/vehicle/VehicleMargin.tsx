@@ -6,6 +6,7 @@ import { recordOf } from '../state/recordStore.ts';
 import { numberWords } from '../words/numbers.ts';
 import { CaptureList } from './CaptureList.tsx';
 import { NoteList } from './NoteList.tsx';
+import { OpinionList } from './OpinionList.tsx';
 import { ReadingList } from './ReadingList.tsx';
 import { WindowList } from './WindowList.tsx';
 
@@ -35,6 +36,7 @@ export function VehicleMargin() {
       <WindowList record={record} />
       <ReadingList record={record} />
       <NoteList record={record} />
+      <OpinionList record={record} />
     </aside>
   );
 }

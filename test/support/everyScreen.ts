@@ -56,6 +56,7 @@ export async function everyScreen(stage: Stage, look: (name: string) => Promise<
   await choose('view.table');
   await page.locator('.valuesTable').waitFor({ state: 'hidden' });
   await everyDialog(stage, look);
+  await opinions(stage, look);
   await bundle(stage, look);
   await choose('view.margins');
   await page.locator('.margin').first().waitFor({ state: 'hidden' });
@@ -89,6 +90,49 @@ async function everyDialog({ page, choose }: Stage, look: (name: string) => Prom
     await look(`vehicle.details, ${part.toLowerCase()}`);
   }
   await page.keyboard.press('Escape');
+}
+
+/** An opinion before and after it is signed, an answer beside it, and its withdrawal. */
+async function opinions({ page, choose }: Stage, look: (name: string) => Promise<void>): Promise<void> {
+  await choose('vehicle.sign');
+  const sheet = page.getByRole('dialog', { name: 'Sign an opinion' });
+  const read = page.getByRole('dialog', { name: 'Opinions' });
+  await sheet.getByRole('button', { name: 'Sign', exact: true }).click();
+  await sheet.getByRole('alert').waitFor();
+  await look('vehicle.sign');
+  await signOpinion(page, { finding: 'Does not store oxygen', sure: '85', reasons: 'The rear sensor follows.' });
+  await read.locator('[data-chain="whole"]').waitFor();
+  await look('vehicle.opinions');
+  await read.getByRole('button', { name: 'Answer it' }).click();
+  await sheet.getByLabel('Where you disagree').selectOption('onThreshold');
+  await look('an answer to an opinion');
+  await signOpinion(page, { finding: 'Cannot tell yet', sure: '60', reasons: 'Smoke the exhaust first.' });
+  await read.locator('[data-chain="whole"]').nth(1).waitFor();
+  await look('two opinions side by side');
+  await read.getByRole('button', { name: 'Withdraw it' }).click();
+  const withdraw = page.getByRole('dialog', { name: 'Withdraw an opinion' });
+  await withdraw.getByLabel('Why').fill('The leak was found.');
+  await look('withdrawing an opinion');
+  await withdraw.getByRole('button', { name: 'Withdraw', exact: true }).click();
+  await read.getByText('Withdrawn by First reader').waitFor();
+  await read.getByRole('button', { name: 'Done' }).click();
+  await read.waitFor({ state: 'hidden' });
+  await page.locator('.margin.left').getByText('Withdrawn:').scrollIntoViewIfNeeded();
+  await look('opinions in the margin');
+}
+
+/** Fills the open sheet of an opinion and signs it. */
+export async function signOpinion(
+  page: Page,
+  { finding, sure, reasons }: { finding: string; sure: string; reasons: string },
+): Promise<void> {
+  const sheet = page.getByRole('dialog', { name: 'Sign an opinion' });
+  await sheet.getByRole('radio', { name: finding }).check();
+  await sheet.getByLabel('How sure you are of it').fill(sure);
+  await sheet.getByLabel('Reasons').fill(reasons);
+  await sheet.getByLabel('Your name').fill('First reader');
+  await sheet.getByRole('button', { name: 'Sign', exact: true }).click();
+  await page.getByRole('dialog', { name: 'Opinions' }).waitFor();
 }
 
 /** A bundle before and after it was written, and as a colleague opens it. */
