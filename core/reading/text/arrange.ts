@@ -2,8 +2,8 @@
 // come from.
 
 import { findUnit } from '../../units/findUnit.ts';
-import { conceptsIn, plainWords } from '../naming/concepts.ts';
-import { numberTimeOf } from '../time/numberTime.ts';
+import { type Concept, conceptsIn, plainWords } from '../naming/concepts.ts';
+import { countsDays, numberTimeOf } from '../time/numberTime.ts';
 import type { TimePlan } from '../time/timePlan.ts';
 import { rateInPreamble } from './rateInPreamble.ts';
 import type { TextColumn, TextHead } from './textPlan.ts';
@@ -106,9 +106,12 @@ function isNamedTime(column: TextColumn): boolean {
   const quantity = column.unit === null ? null : (findUnit(column.unit)?.quantity ?? null);
   if (quantity !== null && quantity !== 'time' && quantity !== 'count') return false;
   const ideas = conceptsIn(plainWords(column.heading));
-  if (ideas.has('notTime') || ideas.has('oxygenSensor')) return false;
-  return ideas.has('time') || quantity === 'time';
+  if (NOT_TIMES.some((idea) => ideas.has(idea))) return false;
+  return ideas.has('time') || quantity === 'time' || (ideas.has('date') && countsDays(column.sample.numbers));
 }
+
+/** What measures something else: the T of T_coolant is no time, though it rises while the engine warms up. */
+const NOT_TIMES: readonly Concept[] = ['notTime', 'oxygenSensor', 'coolant', 'intakeAir', 'temperature', 'catalyst'];
 
 /** "Time", "Zeit (s)": nothing else in the name, so rows may even be in no order. */
 function isPlainlyTime({ heading, name, sample }: TextColumn): boolean {

@@ -6,19 +6,37 @@ import type { Mending } from './mending.ts';
 /** So many rows in a row may come late, as instruments with several buffers write them; more are a jump of the clock. */
 const LATE_ROWS = 8;
 
-/** Jumps back of the clock in `raw`, s in the order of the file. */
-export function countJumps(raw: Float64Array): number {
-  let jumps = 0;
+/** Fewer rows before the clock starts again are no recording, but rows in no order. */
+const LEAST_ROWS = 20;
+
+/** Jumps back of the clock in `raw`, s in the order of the file: to its start behind a recording, and all others. */
+export function countJumps(raw: Float64Array): { readonly restarts: number; readonly others: number } {
+  let restarts = 0;
+  let others = 0;
   let highest = raw[0] ?? 0;
+  let begun = 0;
+  const start = highest;
+  const near = nearStart(typicalStep(raw));
   for (let i = 1; i < raw.length; i++) {
     const value = raw[i] ?? 0;
     if (value >= highest) highest = value;
     else if (isJump(raw, i, highest)) {
-      jumps++;
+      if (startsAgain(value, start, near) && i - begun >= LEAST_ROWS) restarts++;
+      else others++;
       highest = value;
+      begun = i;
     }
   }
-  return jumps;
+  return { restarts, others };
+}
+
+/** How near its start, s, a clock must land to have started again. */
+function nearStart(step: number): number {
+  return Math.max(1, 3 * step);
+}
+
+function startsAgain(timeS: number, startS: number, near: number): boolean {
+  return Math.abs(timeS - startS) <= near || Math.abs(timeS) <= near;
 }
 
 /**
@@ -29,6 +47,7 @@ export function joinSegments(raw: Float64Array, placed: Float64Array | null, men
   const { asWritten } = mending;
   const start = raw[0] ?? 0;
   const step = typicalStep(raw);
+  const near = nearStart(step);
   const restarts = noJumps('secondRecording');
   const jumps = noJumps('clockJumpedBack');
   let shift = 0;
@@ -39,8 +58,7 @@ export function joinSegments(raw: Float64Array, placed: Float64Array | null, men
     const own = raw[i] ?? 0;
     const value = own + shift;
     if (value < highest && isJump(raw, i, highest - shift)) {
-      const near = Math.max(1, 3 * step);
-      const again = Math.abs(own - start) <= near || Math.abs(own) <= near;
+      const again = startsAgain(own, start, near);
       const joined = highest + (again ? BETWEEN_RECORDINGS_S : step) - own;
       const ahead = placedShift + (joined - shift);
       if (!again) placedShift = asWritten.has('clockJumpedBack') ? placedShift : ahead;

@@ -32,7 +32,10 @@ export interface MendingRules {
   rowOf(index: number): number | null;
 }
 
-/** More jumps than this, and more than one in so many rows, are no jumps but rows in no order. */
+/**
+ * More jumps than this, and more than one in so many rows, are no jumps but rows in no order. Jumps to the start are not
+ * counted: a file may hold any number of recordings, which must never be sorted into each other.
+ */
 const MOST_JUMPS = 8;
 const ROWS_A_JUMP = 500;
 
@@ -69,9 +72,9 @@ function order(raw: Float64Array, placed: Float64Array | null, mending: Mending)
   for (let i = 1; i < raw.length; i++) if ((raw[i] ?? 0) < (raw[i - 1] ?? 0)) back++;
   if (back === 0) return { timesS: raw, order: null };
   if (back > raw.length * 0.4) return orderAll(raw, mending);
-  const jumps = countJumps(raw);
-  if (jumps > MOST_JUMPS && jumps * ROWS_A_JUMP > raw.length) return orderAll(raw, mending);
-  if (jumps > 0) joinSegments(raw, placed, mending);
+  const { restarts, others } = countJumps(raw);
+  if (others > MOST_JUMPS && others * ROWS_A_JUMP > raw.length) return orderAll(raw, mending);
+  if (restarts + others > 0) joinSegments(raw, placed, mending);
   return orderNear(raw, mending);
 }
 

@@ -15,9 +15,9 @@ export interface NumberTime {
  * the first numbers in the order of the file; it may hold NaN.
  */
 export function numberTimeOf(name: string, unit: string | null, sample: readonly number[]): NumberTime {
-  const epoch = epochOf(sample);
-  if (epoch !== null) return epoch;
   const named = unitOfTime(name, unit);
+  const epoch = epochOf(sample, named);
+  if (epoch !== null) return epoch;
   if (named !== null) return { times: named.times, over: named.over, epoch: false, words: named.words, guess: null };
   return bySize(sample);
 }
@@ -41,42 +41,73 @@ function unitOfTime(name: string, unit: string | null): { times: number; over: n
   return null;
 }
 
-/** Seconds, milliseconds, microseconds or nanoseconds since 1970, for moments from 1995 to 2100; days of a spreadsheet. */
-function epochOf(sample: readonly number[]): NumberTime | null {
+/** Moments from 1995 to 2060, s since 1970; later ones would be those of counts that began in 1904. */
+const FIRST_MOMENT_S = 788_918_400;
+const LAST_MOMENT_S = 2_840_140_800;
+/** Nobody records a row an hour (common practice, no source): such steps are those of a count in another unit. */
+const LONGEST_STEP_S = 3600;
+
+/**
+ * Seconds, milliseconds, microseconds or nanoseconds since 1970, where the numbers and their steps allow it. A unit that
+ * the heading names is believed unless its own reading lies beyond all moments: 900,000,000 µs are a quarter of an hour.
+ */
+function epochOf(sample: readonly number[], named: { times: number; over: number } | null): NumberTime | null {
   const first = sample.find((value) => Number.isFinite(value));
   const last = [...sample].reverse().find((value) => Number.isFinite(value));
   if (first === undefined || last === undefined) return null;
+  const step = medianStep(sample);
   for (const [over, words] of [
     [1, 'seconds since 1970'],
     [1e3, 'milliseconds since 1970'],
     [1e6, 'microseconds since 1970'],
     [1e9, 'nanoseconds since 1970'],
   ] as const) {
-    if (first / over > 788918400 && last / over < 4102444800)
-      return { times: 1, over, epoch: true, words, guess: null };
+    const moments = first / over > FIRST_MOMENT_S && last / over < LAST_MOMENT_S;
+    if (!moments || step / over > LONGEST_STEP_S) continue;
+    const other = named !== null && named.over / named.times !== over;
+    if (other && (first * named.times) / named.over < LAST_MOMENT_S) continue;
+    return { times: 1, over, epoch: true, words, guess: null };
   }
   return null;
 }
 
-/** The median step tells: nobody records a row every 20 s, nor ten thousand rows a millisecond (common practice, no source). */
-function bySize(sample: readonly number[]): NumberTime {
+function medianStep(sample: readonly number[]): number {
   const numbers = sample.filter((value) => Number.isFinite(value));
   const steps = numbers
     .slice(1)
     .map((value, i) => value - (numbers[i] ?? 0))
     .filter((step) => step > 0);
   steps.sort((a, b) => a - b);
-  const step = steps[steps.length >> 1] ?? 0;
+  return steps[steps.length >> 1] ?? 0;
+}
+
+/** The median step tells: nobody records a row every 10 s, nor ten thousand rows a millisecond (common practice, no source). */
+function bySize(sample: readonly number[]): NumberTime {
+  const numbers = sample.filter((value) => Number.isFinite(value));
+  const step = medianStep(sample);
   const whole = numbers.every((value) => Number.isInteger(value));
   const seconds = { times: 1, over: 1, epoch: false, words: 'times in s', guess: null };
-  const first = numbers[0] ?? 0;
-  // A spreadsheet's days since 1899-12-30: 1995 to 2100, with steps under a minute.
-  if (!whole && first > 34700 && first < 73050 && step > 0 && step < 7e-4) {
-    return { times: 86400, over: 1, epoch: false, words: 'times in days', guess: 'numbers like a spreadsheet’s dates' };
+  if (countsDays(sample)) {
+    return { times: 86400, over: 1, epoch: false, words: 'times in days', guess: 'numbers like dates counted in days' };
   }
-  if (step >= 20_000 || (!whole && step >= 5000))
+  if (step >= 10_000 || (!whole && step >= 5000))
     return { times: 1, over: 1e6, epoch: false, words: 'times in µs', guess: `steps of ${step} without a unit` };
   if ((step >= 5 && whole) || step >= 20)
     return { times: 1, over: 1000, epoch: false, words: 'times in ms', guess: `steps of ${step} without a unit` };
   return seconds;
+}
+
+/** Days from 1995 to 2100 as spreadsheets (since 1899-12-30), numerical programs (since the year 0) and astronomers count. */
+const DAY_COUNTS = [
+  [34_700, 73_050],
+  [728_660, 767_010],
+  [2_449_718, 2_488_070],
+] as const;
+
+/** Whether the numbers are days with fractions of them, in steps under a minute. */
+export function countsDays(sample: readonly number[]): boolean {
+  const first = sample.find((value) => Number.isFinite(value)) ?? 0;
+  const step = medianStep(sample);
+  const whole = sample.every((value) => Number.isNaN(value) || Number.isInteger(value));
+  return !whole && step > 0 && step < 7e-4 && DAY_COUNTS.some(([from, to]) => first > from && first < to);
 }

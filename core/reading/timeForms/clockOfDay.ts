@@ -3,7 +3,7 @@ import { secondsOf } from './clockParts.ts';
 import type { TimeForm } from './timeForm.ts';
 
 // A fraction may follow a point, a comma, or a third colon, as some instruments write milliseconds.
-const CLOCK = /^(\d{1,2}):(\d{2}):(\d{2})(?:[.,:](\d{1,9}))?(?:\s*([AaPp])\.?[Mm]\.?)?$/;
+const CLOCK = /^(\d{1,2}):(\d{2}):(\d{2})(?:[.,:](\d{1,9}))?(?:\s*([AaPp])\.?\s?[Mm]\.?)?$/;
 
 /** HH:MM:SS with or without a fraction, twelve or twenty-four hours. Seconds of the day. 23:59:60 is a leap second. */
 export const clockOfDay: TimeForm = {
@@ -17,6 +17,7 @@ export const clockOfDay: TimeForm = {
     ['12:34:56:250', 45296.25],
     ['1:02:03.4 PM', 46923.4],
     ['12:00:00 AM', 0],
+    ['01:02:03 p. m.', 46923],
   ],
   parse(text) {
     const match = CLOCK.exec(text.trim());

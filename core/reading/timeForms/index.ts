@@ -8,6 +8,7 @@ import { localDate } from './localDate.ts';
 import { localInstant } from './localInstant.ts';
 import { minutesSeconds } from './minutesSeconds.ts';
 import type { TimeForm } from './timeForm.ts';
+import { timeSpan } from './timeSpan.ts';
 
 export const TIME_FORMS: readonly TimeForm[] = registry('time forms', ({ id }) => id, [
   isoInstant,
@@ -15,10 +16,12 @@ export const TIME_FORMS: readonly TimeForm[] = registry('time forms', ({ id }) =
   localDate,
   clockOfDay,
   minutesSeconds,
+  timeSpan,
 ]);
 
-/** A colon between digits, two date separators, a month by name, or the basic form of ISO 8601. */
-const COULD_BE_TIME = /\d:\d\d|\d[-/.]\d{1,2}[-/.]\d|\d[-\s.]+[A-Za-zäéû]{3,}[-\s.]+\d|^\d{8}[Tt_ ]\d{6}/;
+/** A colon between digits, two date separators, a month by name, the basic form of ISO 8601, or its lengths of time. */
+const COULD_BE_TIME =
+  /\d:\d\d|\d[-/.]\d{1,2}[-/.]\d|\d[-\s.]+[A-Za-zäéû]{3,}[-\s.]+\d|[A-Za-z]{3,}\.? \d{1,2},? \d{4}|^\d{8}[Tt_ ]\d{6}|^P[\dDT]/;
 
 /** The first form that reads `text`, or null. Cheap for what cannot be a time. */
 export function timeFormOf(text: string): TimeForm | null {

@@ -3,12 +3,13 @@ import { dayNumber, secondsOf } from './clockParts.ts';
 import type { TimeForm } from './timeForm.ts';
 
 const EXTENDED =
-  /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})(?:[Tt_]|\s+)(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d{1,9}))?)?\s*([Zz]|[+-]\d{2}(?::?\d{2})?)?$/;
+  /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})(?:[Tt_]|\s+)(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d{1,9}))?)?\s*(?:(?:UTC|GMT)(?=[+-]))?([Zz]|UTC|GMT|[+-]\d{2}(?::?\d{2})?)?(?:\s[A-Z]{3,5})?$/;
 const BASIC = /^(\d{4})(\d{2})(\d{2})[Tt_ ](\d{2})(\d{2})(\d{2})(?:[.,](\d{1,9}))?([Zz]|[+-]\d{2}(?::?\d{2})?)?$/;
 
 /**
  * A date and a time of day after ISO 8601 and RFC 3339, year first, with a blank instead of the T allowed. With a zone
- * the value is UTC; without one it is the local time as written, never assumed to be UTC.
+ * the value is UTC; without one it is the local time as written, never assumed to be UTC. Letters of a zone other than
+ * Z, UTC and GMT are passed over: CST stands for three zones.
  */
 export const isoInstant: TimeForm = {
   id: 'isoInstant',
@@ -20,6 +21,9 @@ export const isoInstant: TimeForm = {
     ['2024-02-29T23:59:59.123+05:30', 1709231399.123],
     ['2024-02-29 23:59:59,5', 1709251199.5],
     ['20240229T235959', 1709251199],
+    ['2024-02-29 23:59:59.5 UTC', 1709251199.5],
+    ['2024-02-29 23:59:59 GMT+01:00', 1709247599],
+    ['2024-02-29 23:59:59 CET', 1709251199],
   ],
   parse(text) {
     const match = EXTENDED.exec(text) ?? BASIC.exec(text);
@@ -41,10 +45,10 @@ export const isoInstant: TimeForm = {
     return clockBytes(bytes, start + 11, end - zulu, days);
   },
   zone(text) {
-    const match = /(?:[Zz]|[+-]\d{2}(?::?\d{2})?)$/.exec(text.trim().slice(10));
+    const match = /(?:[Zz]|UTC|GMT|[+-]\d{2}(?::?\d{2})?)$/.exec(text.trim().slice(10));
     if (match === null) return null;
     const zone = match[0].toUpperCase();
-    if (zone === 'Z') return 'Z';
+    if (/^[A-Z]/.test(zone)) return 'Z';
     const digits = zone.replace(/[^\d]/g, '').padEnd(4, '0');
     return `${zone[0] ?? '+'}${digits.slice(0, 2)}:${digits.slice(2)}`;
   },
@@ -52,7 +56,7 @@ export const isoInstant: TimeForm = {
 
 /** Seconds that a zone is ahead of UTC; NaN for one that cannot be. */
 function offsetSeconds(zone: string | undefined): number {
-  if (zone === undefined || zone === 'Z' || zone === 'z') return 0;
+  if (zone === undefined || /^[A-Za-z]/.test(zone)) return 0;
   const digits = zone.replace(/[^\d]/g, '').padEnd(4, '0');
   const hours = Number(digits.slice(0, 2));
   const minutes = Number(digits.slice(2));

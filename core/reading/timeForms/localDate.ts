@@ -4,6 +4,7 @@ import type { TimeForm } from './timeForm.ts';
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/;
 const YEAR_LAST = /^(\d{1,2})([./-])(\d{1,2})\2(\d{2}|\d{4})$/;
 const MONTH_NAME = /^(?:[A-Za-z]{3,9},?\s+)?(\d{1,2})[-\s.]+([A-Za-zäéû]{3,10})\.?[-\s.,]+(\d{2}|\d{4})$/;
+const MONTH_FIRST = /^(?:[A-Za-z]{3,9},?\s+)?([A-Za-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})$/;
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 const OTHER_MONTHS: Readonly<Record<string, number>> = {
   ...{ mär: 3, mrz: 3, mai: 5, okt: 10, dez: 12, fév: 2, fev: 2, avr: 4, aoû: 8, déc: 12 },
@@ -24,6 +25,7 @@ export const localDate: TimeForm = {
     ['2/29/2024', 1709164800],
     ['29/02/24', 1709164800],
     ['29-Feb-2024', 1709164800],
+    ['Feb 29, 2024', 1709164800],
   ],
   parse(text) {
     return dayOf(text.trim()) * 86400;
@@ -36,6 +38,8 @@ export function dayOf(text: string): number {
   if (first !== null) return dayNumber(Number(first[1]), Number(first[2]), Number(first[3]));
   const named = MONTH_NAME.exec(text);
   if (named !== null) return dayNumber(fullYear(Number(named[3])), monthOf(named[2] ?? ''), Number(named[1]));
+  const monthFirst = MONTH_FIRST.exec(text);
+  if (monthFirst !== null) return dayNumber(Number(monthFirst[3]), monthOf(monthFirst[1] ?? ''), Number(monthFirst[2]));
   const last = YEAR_LAST.exec(text);
   if (last === null) return Number.NaN;
   const a = Number(last[1]);
