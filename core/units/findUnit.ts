@@ -1,5 +1,10 @@
 import { UNIT_TABLE, type UnitRow } from './unitTable.ts';
 
+/** Signs that stand where a degree sign was lost, by a wrong character set or by a keyboard without one. */
+const LOST_DEGREE = /^(?:┬░|(?:Ã‚)?Â?[°º˚]|[\uFFFD*'`´’¡?·^~])\s?(?=[CFK]$)/i;
+/** "oC", and ø for the ° of older systems; "of" and "OK" are words. */
+const LETTER_FOR_DEGREE = /^[oø]\s?(?=[CF]$)/;
+
 /** Exact spellings first: "mV" and "MV", "ms" and "Ms" are not the same thing, "RPM" and "rpm" are. */
 const EXACT = new Map<string, UnitRow>();
 const LOOSE = new Map<string, UnitRow>();
@@ -33,12 +38,13 @@ function stripBrackets(text: string): string {
   return match?.[1] === undefined ? text : match[1].trim();
 }
 
-/** Lower case without blanks and dots; both micro signs alike; degree signs that lost their character set mended. */
+/** Lower case without blanks, dots and low lines; both micro signs alike; degree signs that were lost mended. */
 function looseForm(text: string): string {
   return text
+    .replace(LOST_DEGREE, '°')
+    .replace(LETTER_FOR_DEGREE, '°')
     .replace(/Â(?=[°º])/g, '')
-    .replace(/^\uFFFD(?=[CFKcfk]$)/, '°')
     .replace(/μ/g, 'µ')
     .toLowerCase()
-    .replace(/[\s.]/g, '');
+    .replace(/[\s._]/g, '');
 }

@@ -21,6 +21,7 @@ const FACTORS: readonly (readonly [from: string, to: string, factor: number, las
   ['lbf·ft', 'N·m', 1.355818, 1e-6],
   ['gal/h', 'L/h', 3.785412, 1e-6],
   ['kg/h', 'g/s', 0.2777778, 1e-7],
+  ['1/min', 'rad/s', 0.1047198, 1e-7],
   ['min', 's', 60, 0],
   ['h', 's', 3600, 0],
   ['d', 's', 86400, 0],

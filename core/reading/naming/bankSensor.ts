@@ -23,7 +23,7 @@ const SENSOR_THEN_BANK = new RegExp(
 );
 /** Two digits after the sensor's abbreviation: O2S11, HO2S12, O2 21, o2_sensor_1_2, O2 Sensor 1-1, (1,2), 1/2. */
 const PAIR_AFTER_OXYGEN = new RegExp(
-  `(?:h?o2s?|oxygen|lambda|sonde|sonda|sauerstoff[a-z]*|a/?f)${GAP}(?:sensor|sens|sonde|sonda|voltage|volt|v|s|b)?${GAP}([12])${GAP}(?:s${GAP})?([1-4])(?!\\d|\\.\\d)`,
+  `(?:h?o2s?|[hu]?ego|eq[_ ]?rat|oxygen|lambda|sonde|sonda|sauerstoff[a-z]*|a/?f)${GAP}(?:sensor|sens|sonde|sonda|voltage|volt|v|s|b)?${GAP}([12])${GAP}(?:s${GAP})?([1-4])(?!\\d|\\.\\d)`,
 );
 const PAIR_ALONE = /^[\s([]*([12])[\s_\-/:,]*([1-4])[\s)\]]*$/;
 const BANK_ALONE = new RegExp(`(?<![a-z])(?:${BANK_WORD}${GAP}${NUMBER_SIGN}|b[_-]?)([12])(?!\\d)`);

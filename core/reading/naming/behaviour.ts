@@ -29,10 +29,13 @@ export function looksLikeAirFuelRatio(b: Behaviour): boolean {
   return b.finite > 0 && b.min > 5 && b.median > 9 && b.median < 25;
 }
 
-/** Sensor voltage given as millivolts. */
+/** Sensor voltage given as millivolts: a sensor that never leaves the lowest tenth may be anything else. */
 export function looksLikeMillivolts(b: Behaviour): boolean {
-  return b.finite > 0 && b.min >= -600 && b.max <= 1700 && b.max > 20;
+  return b.finite > 0 && b.min >= -600 && b.max <= 1700 && b.max > 100;
 }
+
+/** SAE J1979, PID 03 (check 1.03), knows five states and none; some instruments write both systems in one number. */
+const MOST_STATES = 12;
 
 /**
  * Why the values of a channel contradict its role, as a sentence without the channel's name, or null where they do not.
@@ -71,6 +74,7 @@ export function contradiction(role: Role, b: Behaviour): string | null {
     case 'maf':
       return b.min < -20 || b.max > 700 ? `${range} are no air flow in g/s` : null;
     case 'fuelStatus':
+      return b.distinct > MOST_STATES ? `${range} are more than a status of the fuel system knows` : null;
     case 'other':
       return null;
   }

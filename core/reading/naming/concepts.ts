@@ -24,11 +24,14 @@ export const CONCEPTS = [
   'intakeAir',
   'otherMedium',
   'airFlow',
+  'notAir',
   'load',
   'throttle',
   'pedal',
   'shortTrim',
   'longTrim',
+  'short',
+  'long',
   'trim',
   'fuelStatus',
   'commanded',
@@ -43,7 +46,7 @@ export type Concept = (typeof CONCEPTS)[number];
 
 /**
  * Words of one language: a concept's words divided by bars. A word matches a whole word of the name; a star stands for
- * any letters (`*drehzahl` also finds Motordrehzahl); several words match in that order. All in lower case, without
+ * any letters (`*drehzahl` also finds Motordrehzahl), a dollar for the end of the name; several words match in that order. All in lower case, without
  * accents, as `plainWords` leaves them.
  */
 export type Vocabulary = Readonly<Partial<Record<Concept, string>>>;

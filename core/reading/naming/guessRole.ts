@@ -16,7 +16,13 @@ export interface FileHabits {
 /** What one column is for, by its name, its unit and its values. Never fails: the last resort is role 'other'. */
 export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits): RoleGuess {
   const short = column.unit === null ? shortUnitAtEnd(column.name) : null;
-  const withUnit: NamedColumn = short === null ? column : { ...column, unit: short.unit };
+  if (short === null) return bestGuess(column, b, habits);
+  const guess = bestGuess({ ...column, unit: short.unit }, b, habits);
+  // "TPS A": a letter that is no unit of what the name measures is only a letter.
+  return guess.role === 'other' ? bestGuess(column, b, habits) : guess;
+}
+
+function bestGuess(withUnit: NamedColumn, b: Behaviour, habits: FileHabits): RoleGuess {
   const ideas = ideasOf(withUnit);
   const oxygen = oxygenRole(withUnit, ideas, b);
   if (oxygen !== null && oxygen.role !== 'other') return oxygen;
@@ -25,7 +31,7 @@ export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits)
     const guess = fits(rule, ideas) ? byRule(rule, withUnit, ideas, b, habits) : null;
     if (guess !== null && (best === null || guess.score > best.score)) best = guess;
   }
-  return best ?? oxygen ?? otherGuess(column.unit, 'name says nothing that is scored');
+  return best ?? oxygen ?? otherGuess(withUnit.unit, 'name says nothing that is scored');
 }
 
 /** A unit of rotation says engine speed even where the name only says engine. */
@@ -69,9 +75,14 @@ function byRule(
   };
 }
 
-/** A unit that the values give away where the file names none; null where the role's own is as good as any. */
+/**
+ * A unit that the values give away where the file names none; null where the role's own is as good as any. Coolant of 290
+ * °F would be steam, and is an engine of 17 °C in kelvin.
+ */
 function guessUnit(rule: RoleRule, b: Behaviour, habits: FileHabits): string | null {
   if (b.finite === 0) return null;
+  if (rule.role === 'coolant' && b.median > 290) return 'K';
+  if (rule.role === 'intakeAir' && b.median > 240) return 'K';
   if (rule.role === 'coolant') return b.max > 135 || (habits.imperial && b.median > 60) ? '°F' : null;
   if (rule.role === 'intakeAir') return habits.imperial ? '°F' : null;
   if (rule.role === 'catalystTemp') return habits.imperial || b.max > 1100 ? '°F' : null;

@@ -1,5 +1,7 @@
 import type { Role } from '../../capture/roles.ts';
+import { convert } from '../../units/convert.ts';
 import { findUnit } from '../../units/findUnit.ts';
+import type { UnitRow } from '../../units/unitTable.ts';
 import { bankSensorIn } from './bankSensor.ts';
 import {
   type Behaviour,
@@ -12,7 +14,19 @@ import type { Concept } from './concepts.ts';
 import { type NamedColumn, otherGuess, type RoleGuess } from './roleGuess.ts';
 
 const NEVER: readonly Concept[] = [
-  ...(['commanded', 'shortTrim', 'longTrim', 'trim', 'coolant', 'intakeAir', 'airFlow', 'throttle', 'pedal'] as const),
+  ...([
+    'commanded',
+    'shortTrim',
+    'longTrim',
+    'short',
+    'long',
+    'trim',
+    'coolant',
+    'intakeAir',
+    'airFlow',
+    'throttle',
+    'pedal',
+  ] as const),
   ...([
     'pressure',
     'engineSpeed',
@@ -46,7 +60,7 @@ export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: 
   if (unit?.quantity === 'current' || (unit === null && ideas.has('current'))) {
     return otherGuess(column.unit, 'the pumping current of a wideband sensor');
   }
-  if (volts && ideas.has('lambda') && b.finite > 0 && b.median > WIDEBAND_VOLTS) {
+  if (volts && ideas.has('lambda') && b.finite > 0 && mediansVolts(unit, b) > WIDEBAND_VOLTS) {
     return otherGuess(column.unit, 'the voltage of a wideband sensor, which says nothing without its curve');
   }
   const kind = kindOf(column, ideas, b);
@@ -58,21 +72,38 @@ export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: 
           false,
         )
       : null;
-  const sensor = place.sensor ?? (ideas.has('front') ? 1 : ideas.has('rear') ? 2 : null);
+  // Air ratios stand before the converter: the second of two is the other bank's.
+  const otherBank = kind.lambda && place.bank === null && place.sensor === 2 && !ideas.has('rear');
+  const sensor = otherBank ? 1 : (place.sensor ?? (ideas.has('front') ? 1 : ideas.has('rear') ? 2 : null));
+  const side = place.bank === null ? sideOf(lower) : null;
   const clash =
     place.sensor !== null && ((place.sensor === 1 && ideas.has('rear')) || (place.sensor > 1 && ideas.has('front')));
   const role: Role = kind.lambda ? 'upstreamLambda' : sensor !== null && sensor > 1 ? 'downstreamO2' : 'upstreamO2';
   if (kind.lambda && sensor !== null && sensor > 1) return otherGuess(column.unit, 'an air ratio behind the converter');
   return {
     role,
-    bank: place.bank ?? 1,
+    bank: otherBank ? 2 : (place.bank ?? side ?? 1),
     sensor,
     unit: kind.unit,
     unitGuessed: column.unit === null && kind.guessed,
     score: 1 + (place.bank !== null ? 0.1 : 0) + (sensor !== null ? 0.1 : 0) + (unit === null ? 0 : 0.1),
-    certain: sensor !== null && !clash,
-    because: `name says ${kind.lambda ? 'air ratio' : 'oxygen sensor'}${sensor === null ? ' but not which' : ''}, ${rangeWords(b)}`,
+    certain: sensor !== null && !clash && !otherBank && side === null && (named || !kind.guessed),
+    because: `name says ${kind.lambda ? 'air ratio' : 'oxygen sensor'}${sensor === null ? ' but not which' : side === null ? '' : ' but not which bank'}, ${rangeWords(b)}`,
   };
+}
+
+/** Median in volts; without a unit, in millivolts where the values look like those. */
+function mediansVolts(unit: UnitRow | null, b: Behaviour): number {
+  if (unit !== null) return convert(b.median, unit.symbol, 'V') ?? b.median;
+  return looksLikeMillivolts(b) ? b.median / 1000 : b.median;
+}
+
+const LEFT = /(?<![a-z])(?:left|links|linke[rn]?|gauche|izquierd[ao])(?![a-z])/;
+const RIGHT = /(?<![a-z])(?:right|rechts|rechte[rn]?|droite?|derech[ao])(?![a-z])/;
+
+/** A bank by its side, to be asked about: which side is bank 1 differs from engine to engine. */
+function sideOf(lower: string): 1 | 2 | null {
+  return LEFT.test(lower) ? 1 : RIGHT.test(lower) ? 2 : null;
 }
 
 interface SignalKind {

@@ -35,7 +35,15 @@ export function splitNameAndUnit(heading: string): NameAndUnit {
   ) {
     return { name: word[1].trim(), unit: word[2] };
   }
-  return middleBracket(text);
+  return quotient(text) ?? middleBracket(text);
+}
+
+/** "U_lambda/V", "T_coolant/K", "m_air/kg/h": a quantity over its unit, as ISO 80000 writes headings; not "A/F". */
+function quotient(text: string): NameAndUnit | null {
+  const match = /^(.+?)\/([^\s_,;:]{1,14})$/.exec(text);
+  if (match?.[1] === undefined || match[2] === undefined || findUnit(text) !== null) return null;
+  if (SHORT.test(match[2]) && !/^[VAK]$/.test(match[2])) return null;
+  return findUnit(match[2]) === null ? null : { name: match[1].trim(), unit: match[2] };
 }
 
 /** A unit in a bracket that is not the last thing: "Coolant (°C) temp", "Lambda [V] B1S1". */

@@ -20,14 +20,17 @@ export const FRENCH: Vocabulary = {
     'refroidissement|liquide refroidissement|eau|temperature eau|temp eau|temperature moteur|temp moteur|liquide refroid*|ldr|eau moteur|refroid*',
   intakeAir: 'admission|air admission|air admis|temperature air|temp air|air aspire|collecteur admission',
   otherMedium:
-    'huile|ambiant*|exterieur*|boite|echappement|batterie|habitacle|frein*|carburant temp*|air ambiant|rampe',
+    'huile|ambiant*|exterieur*|boite|echappement|batterie|habitacle|frein*|carburant temp*|air ambiant|rampe|niveau|utile',
   airFlow:
     'debit air|debit d air|debit masse*|masse d air|masse air|debitmetre|debit massique*|flux air|flux d air|debit',
+  notAir: 'carburant|essence|gazole|gasoil|echappement|eau|huile|cylindre|recyclage',
   load: 'charge|charge moteur|charge calculee',
   throttle: 'papillon|position papillon|boitier papillon|angle papillon',
   pedal: 'pedale|accelerateur',
-  shortTrim: 'court terme|court|correction court*|correction rapide|instantanee|ctc',
-  longTrim: 'long terme|long|correction long*|correction lente|adaptative|ltc',
+  shortTrim: 'court terme|correction court*|correction rapide|instantanee|ctc',
+  longTrim: 'long terme|correction long*|correction lente|adaptative|ltc',
+  short: 'court',
+  long: 'long',
   trim: 'correction|correction carburant|correction richesse|correction melange|ajustement carburant|compensation carburant|ajustement',
   fuelStatus:
     'systeme carburant|etat systeme carburant|boucle|boucle fermee|boucle ouverte|etat boucle|systeme alimentation',

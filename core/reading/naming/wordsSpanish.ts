@@ -19,18 +19,23 @@ export const SPANISH: Vocabulary = {
   coolant:
     'refrigerante|liquido refrigerante|agua|temperatura motor|temp motor|temperatura agua|anticongelante|liquido enfriamiento|enfriamiento',
   intakeAir: 'admision|aire admision|aire aspirado|temperatura aire|temp aire|colector admision|aire entrada',
-  otherMedium: 'aceite|ambiente|exterior|caja cambios|escape|bateria|habitaculo|freno*|combustible temp*|aire ambiente',
+  otherMedium:
+    'aceite|ambiente|exterior|caja cambios|escape|bateria|habitaculo|freno*|combustible temp*|aire ambiente|nivel|util',
   airFlow:
     'flujo aire|caudal aire|masa aire|flujo masico*|caudal masico*|caudalimetro|flujo masa aire|caudal|flujo masa*',
+  notAir: 'combustible|gasolina|gasoleo|escape|agua|aceite|cilindro|carrera',
   load: 'carga|carga motor|carga calculada',
   throttle: 'mariposa|posicion mariposa|acelerador posicion|estrangulador|cuerpo aceleracion|obturador',
   pedal: 'pedal|pedal acelerador|acelerador',
-  shortTrim: 'corto plazo|corto|ajuste corto*|correccion corto*',
-  longTrim: 'largo plazo|largo|ajuste largo*|correccion largo*',
+  shortTrim: 'corto plazo|ajuste corto*|correccion corto*',
+  longTrim: 'largo plazo|ajuste largo*|correccion largo*',
+  short: 'corto',
+  long: 'largo',
   trim: 'ajuste|ajuste combustible|correccion combustible|correccion mezcla|correccion|compensacion combustible',
   fuelStatus:
     'sistema combustible|estado sistema combustible|lazo|lazo cerrado|lazo abierto|bucle|bucle cerrado|estado bucle',
-  commanded: 'objetivo|deseado|deseada|ordenado|comandado|comandada|solicitado|consigna|limite|maximo|maxima',
+  commanded:
+    'objetivo|deseado|deseada|ordenado|comandado|comandada|solicitado|consigna|limite|maximo|maxima|minimo|minima',
   second: 'absolut*|relativ*|media|promedio|filtrad*|calculad*',
   pressure: 'presion',
   time: 'tiempo|hora|segundos|marca tiempo|transcurrido|tiempo[0-9]*|seg|milisegundos|instante',

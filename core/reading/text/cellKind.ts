@@ -19,7 +19,7 @@ export function cellKind(cell: string, decimal: DecimalSign): CellKind {
 
 /** A number followed by a known unit, or null: "0.45 V", "88°C", "1 234,5 1/min". */
 export function splitValueUnit(cell: string, decimal: DecimalSign): { value: number; unit: string } | null {
-  const match = /^([+\-\u2212]?[\d][\d.,'’\u00A0\u202F ]*?(?:[eE][+-]?\d+)?)\s*([^\d\s.,'+-].{0,11}|1\/min|1\/s)$/.exec(
+  const match = /^([+\-\u2212]?[\d][\d.,'’\u00A0\u202F ]*?(?:[eE][+-]?\d+)?)\s*([^\d\s.,'+-].{0,23}|1\/min|1\/s)$/.exec(
     cell.trim(),
   );
   if (match?.[1] === undefined || match[2] === undefined) return null;

@@ -12,6 +12,16 @@ describe('finding a unit by what a stranger typed', () => {
     ['ºC', '°C'],
     ['Â°C', '°C'],
     ['\uFFFDC', '°C'],
+    ['oF', '°F'],
+    ['øC', '°C'],
+    ['*F', '°F'],
+    ["'C", '°C'],
+    ['Ã‚°F', '°F'],
+    ['┬░C', '°C'],
+    ['degree_Celsius', '°C'],
+    ['revolutions_per_minute', '1/min'],
+    ['Meters/second', 'm/s'],
+    ['rad/s', 'rad/s'],
     ['km / h', 'km/h'],
     ['KPH', 'km/h'],
     ['g/sec', 'g/s'],
@@ -34,7 +44,7 @@ describe('finding a unit by what a stranger typed', () => {
     expect(findUnit('MPa')?.symbol).toBe('MPa');
   });
 
-  it.each(['', '()', 'Bank 1', 'Sensor 2', 'furlong', 'x'.repeat(60)])('%s is no unit', (typed) => {
+  it.each(['', '()', 'of', 'OK', 'Bank 1', 'Sensor 2', 'furlong', 'x'.repeat(60)])('%s is no unit', (typed) => {
     expect(findUnit(typed)).toBeNull();
   });
 

@@ -234,7 +234,69 @@ describe('names that mean two things', () => {
   });
 });
 
+describe('names that only look like one that is scored', () => {
+  it.each(
+    (
+      [
+        [seen(7.1, 7.1, 7.2), 'Long | Long. | Lat'],
+        [
+          TRIM,
+          'Long acc | Short | Short circuit | Short term secondary O2 sensor trim bank 1 | Rear O2 fuel trim B1 (%)',
+        ],
+        [
+          SHARE,
+          'Last gear | Last update | Electric load | Payload | Charge current | Cruise set speed | Coolant level',
+        ],
+        [seen(10, 12, 14), 'Fuel mass flow (g/s) | Exhaust mass flow (kg/h) | Débit carburant (g/s) | Coolant flow'],
+        [seen(0.6, 1.2, 4.5), 'Throttle voltage | MAF voltage | Air mass flow per cylinder'],
+        [LAMBDA, 'Lambda regulation factor | Lambda-Regelfaktor'],
+        [HOT, 'HC ppm pre cat | CO pre cat'],
+      ] as const
+    ).flatMap(([behaviour, headings]) => headings.split('|').map((heading) => [heading.trim(), behaviour] as const)),
+  )('%s', (heading, behaviour) => {
+    expect(guess(heading, behaviour).role).toBe('other');
+  });
+
+  it.each([
+    ['TPS A', SHARE, 'throttle'],
+    ['EQ_RAT21', LAMBDA, 'upstreamLambda 2 1'],
+    ['HEGO12', VOLTS, 'downstreamO2 1 2'],
+    ['ego1', VOLTS, 'upstreamO2 1 1'],
+    ['Exhaust gas oxygen sensor bank 2 downstream', VOLTS, 'downstreamO2 2 2'],
+    ['Lambda B1S1 [mV]', MILLIVOLTS, 'upstreamO2 1 1'],
+    ['U_Lambda_vor_Kat [mV]', MILLIVOLTS, 'upstreamO2 1 1'],
+    ['T_vor_Kat', HOT, 'catalystTemp 1'],
+    ['Catalyst inlet temp', HOT, 'catalystTemp 1'],
+    ['Khlmittel', DEGREES, 'coolant'],
+    ['Fuel trim short bank 2 (%)', TRIM, 'stft 2'],
+    ['Engine speed (rad/s)', seen(70, 200, 330), 'rpm'],
+  ])('%s is one', (heading, behaviour, wanted) => {
+    expect(words(guess(heading, behaviour))).toBe(wanted);
+    expect(guess(heading, behaviour).certain).toBe(true);
+  });
+
+  it('are asked about where a bank is only a side, or the number of an air ratio', () => {
+    expect(guess('Rear O2 sensor right bank', VOLTS)).toMatchObject({ bank: 2, sensor: 2, certain: false });
+    expect(guess('Front O2 sensor left bank', VOLTS)).toMatchObject({ bank: 1, sensor: 1, certain: false });
+    expect(guess('Lambda 2', LAMBDA)).toMatchObject({ role: 'upstreamLambda', bank: 2, sensor: 1, certain: false });
+  });
+
+  it('are asked about where only a code or a place says sensor, and only the size of the values says mV', () => {
+    expect(guess('B1S1', seen(0, 400, 900))).toMatchObject({ role: 'upstreamO2', unit: 'mV', certain: false });
+    expect(guess('Rich-lean changes B1S1', seen(30, 50, 69)).role).toBe('other');
+  });
+});
+
 describe('units that are guessed', () => {
+  it('coolant above 290 is kelvin', () => {
+    expect(guess('Coolant Temp', seen(290, 361, 364))).toMatchObject({ role: 'coolant', unit: 'K', unitGuessed: true });
+    expect(guess('Intake air temp', seen(293, 298, 301))).toMatchObject({
+      role: 'intakeAir',
+      unit: 'K',
+      unitGuessed: true,
+    });
+  });
+
   it('coolant above 135 is Fahrenheit, and anything in a file that speaks of miles', () => {
     const hot = seen(120, 190, 205);
     expect(guessRole({ index: 0, name: 'Coolant', unit: null }, hot, { imperial: false })).toMatchObject({
