@@ -44,6 +44,13 @@ export const REFUSALS = {
     where: name,
     doNext: 'Export fewer channels, or check whether the file was turned so that times run along the first row.',
   }),
+  turned: (name: string, first: string): Problem => ({
+    id: 'turned',
+    what: 'This file is turned: each row holds a channel, and time runs along the rows.',
+    where: `${name}, row 1, which begins with ${first}`,
+    doNext:
+      'Turn rows into columns in a spreadsheet program (paste, transpose), save it as CSV, and open that file here.',
+  }),
   lineTooLong: (name: string, bytes: number): Problem => ({
     id: 'lineTooLong',
     what: `This file has no line end in its first ${bytes} bytes.`,

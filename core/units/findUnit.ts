@@ -27,6 +27,13 @@ export function findUnit(text: string): UnitRow | null {
   return EXACT.get(bare) ?? LOOSE.get(looseForm(bare)) ?? null;
 }
 
+/** The symbol of the base unit of what a spelling measures, or null where it names no unit. */
+export function baseUnitOf(text: string): string | null {
+  const quantity = findUnit(text)?.quantity;
+  const base = UNIT_TABLE.find((row) => row.quantity === quantity && row.times === row.over && row.zero === 0);
+  return base?.symbol ?? null;
+}
+
 /** Whether two spellings name the same unit. */
 export function sameUnit(a: string, b: string): boolean {
   const first = findUnit(a);

@@ -1,3 +1,4 @@
+import { findUnit } from '../../units/findUnit.ts';
 import { conceptsIn, plainWords } from '../naming/concepts.ts';
 import { rises, timeColumns } from './arrange.ts';
 import { statusCode } from './statusWords.ts';
@@ -42,11 +43,7 @@ export function longColumns({ columns }: TextHead): LongColumns | null {
   const unit = columns.find(
     (column) => column !== name && column !== value && UNIT_WORDS.test(plainWords(column.heading)),
   );
-  return {
-    name,
-    value,
-    unit: unit ?? texts.find((column) => column !== name && distinct(column) <= distinct(name)) ?? null,
-  };
+  return { name, value, unit: unit ?? texts.find((column) => column !== name && holdsUnits(column)) ?? null };
 }
 
 /** Few different texts, of which most hold an idea of a channel. */
@@ -56,6 +53,11 @@ function looksLikeNames(column: TextColumn): boolean {
   if (states * 2 >= names.length) return false;
   const known = names.filter((name) => conceptsIn(plainWords(name)).size > 0).length;
   return names.length >= 2 && names.length <= 64 && known * 2 > names.length;
+}
+
+function holdsUnits({ sample }: TextColumn): boolean {
+  const words = [...new Set(sample.cells.filter((cell) => cell !== ''))];
+  return words.length > 0 && words.filter((word) => findUnit(word) !== null).length * 2 > words.length;
 }
 
 function distinct({ sample }: TextColumn): number {

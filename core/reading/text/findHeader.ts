@@ -1,6 +1,6 @@
-import { findUnit } from '../../units/findUnit.ts';
 import { cellKind } from './cellKind.ts';
 import type { DialectFound } from './dialect.ts';
+import { couldBeHeader, isBlank, isFurniture, isRemark, isUnitRow, joinParts } from './headerRows.ts';
 
 /** Where the header stands and what it says. Rows are indices into the rows of the head. */
 export interface HeaderFound {
@@ -20,16 +20,16 @@ const MOST_ROWS_ABOVE = 6;
 
 /** Finds header, units and the first row of data. null where the head has no row of data. */
 export function findHeader(original: DialectFound): HeaderFound | null {
-  const found = { ...original, rows: original.rows.map((row) => joinBrackets(row, original)) };
+  const found = { ...original, rows: original.rows.map((row) => joinParts(row, original)) };
   const { rows, width } = found;
   const dataRow = firstDataRow(found);
   if (dataRow < 0) return null;
   const above: number[] = [];
   for (let i = dataRow - 1; i >= 0 && i >= dataRow - MOST_ROWS_ABOVE; i--) {
     const row = rows[i] ?? [];
-    if (isBlank(row)) continue;
-    if (couldBeHeader(row, width)) above.push(i);
-    else if (above.length > 0 || !isRemark(row)) break;
+    if (isBlank(row) || isFurniture(row)) continue;
+    if (couldBeHeader(row, found)) above.push(i);
+    else if (above.length > 0 || !(isRemark(row) || (found.isData[i] === true && row.length <= width))) break;
   }
   const unitRow = above.findIndex((i) => isUnitRow(rows[i] ?? []));
   const unitIndex = unitRow >= 0 && unitRow <= 2 && above.length > 1 ? (above[unitRow] ?? null) : null;
@@ -47,7 +47,7 @@ export function findHeader(original: DialectFound): HeaderFound | null {
   });
   const lowest = Math.max(unitIndex ?? -1, ...nameRows);
   const remarkRows = Array.from({ length: lowest < 0 ? 0 : dataRow - lowest - 1 }, (_, k) => lowest + 1 + k).filter(
-    (i) => !isBlank(rows[i] ?? []),
+    (i) => !isBlank(rows[i] ?? []) && !isFurniture(rows[i] ?? []),
   );
   return { names, units, nameRows, unitRow: unitIndex, remarkRows, dataRow };
 }
@@ -80,49 +80,6 @@ function numericColumns({ isData, rows, width, dialect }: DialectFound): number[
     const kinds = data.map((row) => cellKind(row[column] ?? '', dialect.decimal)).filter((kind) => kind !== 'empty');
     return kinds.filter((kind) => kind !== 'text').length > kinds.length * 0.8;
   });
-}
-
-/** Instruments forget quotes around "O2 voltage (Bank 1, Sensor 1)": cells are joined until their brackets close. */
-function joinBrackets(row: readonly string[], { width, dialect }: DialectFound): readonly string[] {
-  if (row.length <= width || width < 2) return row;
-  const joined: string[] = [];
-  let open = 0;
-  for (const cell of row) {
-    const last = joined.length - 1;
-    if (open > 0) joined[last] = `${joined[last] ?? ''}${dialect.delimiter}${cell}`;
-    else joined.push(cell);
-    open = Math.max(0, open + (cell.match(/[([{]/g)?.length ?? 0) - (cell.match(/[)\]}]/g)?.length ?? 0));
-  }
-  return open === 0 && joined.length >= width - 1 && joined.length <= width + 1 ? joined : row;
-}
-
-function isBlank(row: readonly string[]): boolean {
-  return row.every((cell) => cell.trim() === '');
-}
-
-/** One cell of words among rows of several: what somebody noted while recording. */
-function isRemark(row: readonly string[]): boolean {
-  return row.filter((cell) => cell.trim() !== '').length === 1;
-}
-
-/** A header has about as many cells as the data, and most of them are words. */
-function couldBeHeader(row: readonly string[], width: number): boolean {
-  const filled = row.filter((cell) => cell.trim() !== '');
-  if (width >= 2 && (row.length < Math.max(2, width * 0.5) || filled.length < Math.min(2, width * 0.3))) return false;
-  if (row.length > width + 2 && row.length > width * 1.5) return false;
-  return (
-    filled.filter((cell) => !/^[+-]?[\d.,:/ -]+$/.test(cell.trim()) || findUnit(cell) !== null).length * 2 >=
-    filled.length
-  );
-}
-
-/** Most filled cells are units, at least one of them other than a bare count. */
-function isUnitRow(row: readonly string[]): boolean {
-  const filled = row.map((cell) => cell.trim()).filter((cell) => cell !== '');
-  const units = filled.map(findUnit).filter((unit) => unit !== null);
-  const bracketed = filled.filter((cell) => /^[[(].*[\])]$/.test(cell)).length;
-  const real = units.some((unit) => unit.quantity !== 'count');
-  return real && (units.length * 10 >= filled.length * 6 || bracketed === filled.length);
 }
 
 /**

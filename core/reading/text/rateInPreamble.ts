@@ -5,7 +5,7 @@ const RATE =
   /(?:rate|frequency|frequenz|abtastrate|abtastfrequenz|fréquence|frecuencia|échantillonnage|muestreo|sampling|sample\s*rate|fs)\b/i;
 const STEP =
   /(?:interval|intervall|abtastzeit|abtastintervall|period|periode|période|periodo|intervalo|intervalle|delta\s*t|dt|Δt|step|increment|x\s*increment)\b/i;
-const NUMBER_AND_UNIT = /([\d][\d.,]*)\s*([A-Za-zµ/]{0,9})/;
+const NUMBER_AND_UNIT = /(\d[\d.,]*(?:[eE][+-]?\d+)?)\s*([A-Za-zµ/]{0,9})/;
 
 /**
  * Rows a second that the free text before the header tells, or null: "Sample rate: 100 Hz", "Interval;0,01;s".
@@ -35,6 +35,9 @@ function after(line: string, words: RegExp): readonly [number, string] | null {
   if (at === null) return null;
   const match = NUMBER_AND_UNIT.exec(line.slice(at.index + at[0].length).replace(/[;,\t|"](?=\s*[A-Za-zµ])/g, ' '));
   if (match?.[1] === undefined) return null;
-  const value = parseNumber(match[1].replace(/[.,]$/, ''), match[1].includes(',') ? ',' : '.');
+  const text = match[1].replace(/[.,]$/, '');
+  const whole = parseNumber(text, text.includes(',') ? ',' : '.');
+  // Commas may also part cells: "SampleRate,100.0,100.0" says it for each channel.
+  const value = Number.isNaN(whole) ? parseNumber(text.split(',')[0] ?? '', '.') : whole;
   return value > 0 ? [value, match[2] ?? ''] : null;
 }

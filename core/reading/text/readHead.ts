@@ -28,7 +28,8 @@ export function readHead(name: string, bytes: Uint8Array, whole: boolean, encodi
   if (header === null) return null;
   const width = Math.max(found.width, namedWidth(header.names));
   const samples = sampleColumns(found, header.dataRow, width);
-  const columns = samples.map((sample, index) => textColumn(header, sample, index));
+  const named = lacksNameOfRows(header, samples) ? beside(header) : header;
+  const columns = samples.map((sample, index) => textColumn(named, sample, index));
   const line = lineOfRow(found, header.dataRow);
   const dataByte = byteOfLine(bytes, start, line);
   return {
@@ -67,6 +68,18 @@ function usableHead(bytes: Uint8Array, whole: boolean): { end: number; onlyCr: b
   const kinds = [crLf, cr, lf].filter((count) => count > 0).length;
   const last = bytes.subarray(0, limit).lastIndexOf(onlyCr ? 13 : 10) + 1;
   return { end: whole && bytes.length <= HEAD_BYTES ? bytes.length : last, onlyCr, mixed: kinds > 1 };
+}
+
+/** Statistics programs write the number of each row first, and no name over it: all names stand one column too early. */
+function lacksNameOfRows({ names }: HeaderFound, samples: readonly ColumnSample[]): boolean {
+  const last = samples[samples.length - 1];
+  if (namedWidth(names) !== samples.length - 1 || last === undefined || last.filled === 0) return false;
+  const numbers = samples[0]?.numbers ?? [];
+  return numbers.length > 2 && numbers.every((value, i) => value === i + 1);
+}
+
+function beside(header: HeaderFound): HeaderFound {
+  return { ...header, names: ['', ...header.names], units: [null, ...header.units] };
 }
 
 /** Columns up to the last one with a name: headers end in spare separators too. */

@@ -3,6 +3,7 @@
 import type { TimeBase } from '../../capture/timeBase.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import type { ColumnChoice } from '../../record/schema.ts';
+import { baseUnitOf } from '../../units/findUnit.ts';
 import type { LayoutInput } from '../layouts/layout.ts';
 import { splitNameAndUnit } from '../naming/splitNameAndUnit.ts';
 import type { Outcome } from '../problem.ts';
@@ -12,7 +13,8 @@ import { shownText } from '../shownText.ts';
 import { asWrittenOf } from '../time/asWritten.ts';
 import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
-import { longColumns } from './arrangementOf.ts';
+import { type LongColumns, longColumns } from './arrangementOf.ts';
+import { splitValueUnit } from './cellKind.ts';
 import { ChannelRows } from './channelRows.ts';
 import { headerKeyOf } from './headerKey.ts';
 import { inOrder } from './inOrder.ts';
@@ -81,6 +83,8 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
     readers,
     heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.bytes ?? 0), 0),
     needed: [timeColumn ?? columns.name.index, columns.name.index],
+    // The units in the cells change from row to row: all values of a quantity are put into one.
+    unitFor: (_, unit) => baseUnitOf(unit) ?? unit,
     take(stage, count, columnDecimals) {
       const decimals = columnDecimals[columns.value.index] ?? 0;
       for (let at = 0; at < count * width; at += width) {
@@ -101,13 +105,31 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
   const { channels, warnings, firstS } = assemble(
     rows.filter((channel) => channel !== undefined),
     units.list,
+    unitsInCells(columns, head),
     time,
     input.options.choice,
   );
   return { ok: true, value: { channels, scan: scanned.value, warnings, order: null, firstS } };
 }
 
-function assemble(rows: readonly ChannelRows[], units: readonly string[], time: TimePlan, choice: ColumnChoice | null) {
+/** Unit of each name whose values have one behind them in the head of the file: the base unit of what it measures. */
+function unitsInCells({ name, value }: LongColumns, { found }: TextHead): ReadonlyMap<string, string> {
+  const units = new Map<string, string>();
+  value.sample.cells.forEach((cell, i) => {
+    const unit = splitValueUnit(cell, found.dialect.decimal)?.unit;
+    const base = unit === undefined ? null : baseUnitOf(unit);
+    if (base !== null) units.set(name.sample.cells[i] ?? '', base);
+  });
+  return units;
+}
+
+function assemble(
+  rows: readonly ChannelRows[],
+  units: readonly string[],
+  inCells: ReadonlyMap<string, string>,
+  time: TimePlan,
+  choice: ColumnChoice | null,
+) {
   // The header of such a text says nothing of its channels: their names are known only now.
   const asWritten = asWrittenOf(choice, headerKeyOf(rows.map(({ name }) => name)));
   const placed = rows.map((channel) => placeTimes(channel.times.finish(), time, asWritten, () => null));
@@ -125,7 +147,7 @@ function assemble(rows: readonly ChannelRows[], units: readonly string[], time: 
       index,
       name: parted.name,
       heading: channel.name,
-      unit: channel.unit >= 0 ? (units[channel.unit] ?? null) : parted.unit,
+      unit: inCells.get(channel.name) ?? units[channel.unit] ?? parted.unit,
       time: shared(bases, base),
       values,
       decimals,

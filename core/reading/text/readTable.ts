@@ -3,6 +3,7 @@
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import { finishCapture } from '../finishCapture.ts';
 import type { LayoutInput } from '../layouts/layout.ts';
+import { conceptsIn, plainWords } from '../naming/concepts.ts';
 import type { Outcome } from '../problem.ts';
 import { questionFor } from '../questionFor.ts';
 import type { ColumnGuess, ReadCapture } from '../readCapture.ts';
@@ -12,6 +13,7 @@ import { startClockOf } from '../time/startClockOf.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { findTime } from './arrange.ts';
 import { headerKeyOf } from './headerKey.ts';
+import { isBlank } from './headerRows.ts';
 import { layoutWords } from './layoutWords.ts';
 import { openText, textChunks } from './openText.ts';
 import { readLong } from './readLong.ts';
@@ -46,8 +48,21 @@ export async function readTable(input: LayoutInput, kind: Arrangement['kind']): 
   if (table.scan.rows < 3 && time.kind === 'rate' && head.header.nameRows.length === 0) {
     return refused(REFUSALS.noNumbers(name, `“${shownText(head.found.rows[0]?.join(' ') ?? '', 60)}”`));
   }
+  if (isTurned(head)) return refused(REFUSALS.turned(name, `“${shownText(head.found.rows[0]?.[0] ?? '', 40)}”`));
   if (table.channels.length === 0) return refused(REFUSALS.noChannels(name));
   return { ok: true, value: toCapture(input, head, { kind, time }, table) };
+}
+
+/** Without a header, and every row begins with the name of a channel and is longer than the file has rows. */
+function isTurned({ header, columns, found }: TextHead): boolean {
+  const names = columns[0]?.sample.cells ?? [];
+  if (header.nameRows.length > 0 || names.length < 2 || columns.length < 10 * names.length) return false;
+  const rest = columns.slice(1).every(({ sample }) => sample.texts === 0);
+  return rest && found.isData.every((is, i) => is || isBlank(found.rows[i] ?? [])) && names.every(namesChannel);
+}
+
+function namesChannel(cell: string): boolean {
+  return conceptsIn(plainWords(cell)).size > 0;
 }
 
 function toCapture(input: LayoutInput, head: TextHead, arrangement: Arrangement, table: TableRead): ReadCapture {

@@ -12,6 +12,7 @@ import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { type StoredTimes, TimeStore } from '../time/timeStore.ts';
 import { timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
+import { unnamedWarnings, wordColumnWarnings } from './columnWarnings.ts';
 import { inOrder } from './inOrder.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { overBudget, type ScanResult, scanText } from './scanText.ts';
@@ -94,7 +95,10 @@ export async function readWide(
       ...dense,
     });
   }
-  return { ok: true, value: { channels, scan, warnings: placed.warnings, order: placed.order, firstS: placed.firstS } };
+  const left = head.columns.filter(({ index }) => kinds[index] === SKIP);
+  const odd = [...unnamedWarnings(head), ...wordColumnWarnings(left)];
+  const { order, firstS } = placed;
+  return { ok: true, value: { channels, scan, warnings: [...odd, ...placed.warnings], order, firstS } };
 }
 
 /** Room is made for so many rows at most before they have come: a file's size may be a lie. */

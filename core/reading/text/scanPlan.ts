@@ -33,6 +33,8 @@ export interface OddCells {
   ): boolean;
   /** Reads a whole row with quotes that a simple cell does not have. Writes its values to `stage` from `at` on. */
   difficult(stage: Float64Array, at: number, bytes: Uint8Array, start: number, to: number, line: number): DifficultRow;
+  /** True behind a row after which nothing of this table can come: what follows is not read. */
+  readonly closed: boolean;
   /** The stage is full, or the file has ended. `decimals` of each column as ColumnStore.take wants it. */
   flush(stage: Float64Array, rows: number, decimals: Int32Array): void;
 }

@@ -53,7 +53,7 @@ export class RowScanner {
   scan(bytes: Uint8Array, from: number, to: number): number {
     const { stage } = this;
     let pos = from;
-    while (pos < to) {
+    while (pos < to && !this.cells.closed) {
       let next = this.quick.read(bytes, pos, to);
       if (stage.filled === stage.capacity) this.flush();
       else if (next === pos) {

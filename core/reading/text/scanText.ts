@@ -15,6 +15,8 @@ export interface ScanSetup {
   readonly readers: readonly (TextReader | null)[];
   /** Columns without which a row is dropped. */
   readonly needed: readonly number[];
+  /** As CellPlan.unitFor; the column's own unit where it is left out. */
+  unitFor?(column: number, unit: string): string;
   /** Bytes that the values read so far take. */
   heldBytes(): number;
   /** `rows` rows of kinds.length values each; `decimals` of each column as ColumnStore.take wants it. */
@@ -40,8 +42,9 @@ export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSe
       ...setup,
       dialect: head.found.dialect,
       encoding: head.encoding,
+      rowCells: head.found.width,
       headings: head.columns.map(({ heading }) => heading),
-      cellUnits: head.columns.map(({ sample }) => sample.cellUnit),
+      unitFor: setup.unitFor ?? ((column, unit) => head.columns[column]?.sample.cellUnit ?? unit),
       sawDecimals: (column, decimals) => scanner.sawDecimals(column, decimals),
       flush: setup.take,
     },

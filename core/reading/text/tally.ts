@@ -12,6 +12,12 @@ export class TextTally {
   /** Rows that hold no time or no number, by what they look like. */
   readonly skipped: Tally = newTally();
   readonly headers: Tally = newTally();
+  /** The header of another table, behind which nothing was read. */
+  readonly otherTable: Tally = newTally();
+  /** Rows of zero bytes. */
+  readonly zeros: Tally = newTally();
+  /** Rows parted by blanks that lack a value, and nobody can say which. */
+  readonly unplaced: Tally = newTally();
   readonly short: Tally = newTally();
   readonly long: Tally = newTally();
   /** The last row had no line end: cut in the middle and dropped, or whole. */

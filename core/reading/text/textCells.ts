@@ -1,13 +1,14 @@
-import Papa from 'papaparse';
 import { convert } from '../../units/convert.ts';
 import { splitValueUnit } from './cellKind.ts';
 import { MOST_DECIMALS } from './columnStore.ts';
 import { decodeText } from './decodeText.ts';
 import type { Dialect } from './dialect.ts';
 import type { Encoding } from './encoding.ts';
+import { laterHeader } from './laterHeader.ts';
 import { isMissingWord } from './missingWords.ts';
 import { decimalsOf, parseNumber } from './parseNumber.ts';
 import { quotedRow } from './quotedRow.ts';
+import { isHollow, splitQuoted, unquoted } from './rowText.ts';
 import { type DifficultRow, NUMBER, type OddCells, SKIP } from './scanPlan.ts';
 import { add, type TextTally } from './tally.ts';
 import type { TextReader } from './textReaders.ts';
@@ -22,10 +23,12 @@ export interface CellPlan {
   readonly kinds: Uint8Array;
   readonly readers: readonly (TextReader | null)[];
   readonly headings: readonly string[];
-  /** Unit behind the numbers of each column's cells, or null. */
-  readonly cellUnits: readonly (string | null)[];
+  /** Cells that the rows of data have. */
+  readonly rowCells: number;
   /** Columns of which at least one must hold a value for the row to be kept. */
   readonly needed: readonly number[];
+  /** The unit into which a number with this unit behind it is put in a column's cells. */
+  unitFor(column: number, unit: string): string;
   sawDecimals(column: number, decimals: number): void;
   flush(stage: Float64Array, rows: number, decimals: Int32Array): void;
 }
@@ -37,6 +40,7 @@ export class TextCells implements OddCells {
   /** Cells of the row being read that gave no value; told only if the row is kept. */
   private pending: { readonly column: number; readonly text: string; readonly missing: boolean }[] = [];
   private pendingLine = -1;
+  closed = false;
 
   constructor(plan: CellPlan, tally: TextTally) {
     this.plan = plan;
@@ -66,10 +70,21 @@ export class TextCells implements OddCells {
     end: number,
     line: number,
   ): boolean {
-    const { needed, kinds, encoding } = this.plan;
+    const { needed, kinds, encoding, dialect, rowCells } = this.plan;
+    const seen = () => decodeText(bytes, start, Math.min(end, start + 400), encoding);
+    if (isHollow(bytes, start, end)) {
+      if (bytes[start] === 0) add(this.tally.zeros, line, '');
+      // What came before it has its line end.
+      this.tally.openEnd = false;
+      return false;
+    }
     // The line end that the feeder adds to an open last row is the last byte of all.
     if (this.tally.openEnd && cells < kinds.length && end >= bytes.length - 1) {
-      add(this.tally.cut, line, decodeText(bytes, start, Math.min(end, start + 400), encoding));
+      add(this.tally.cut, line, seen());
+      return false;
+    }
+    if (dialect.delimiter === ' ' && cells < rowCells && this.hasValue(stage, at)) {
+      add(this.tally.unplaced, line, seen());
       return false;
     }
     const missing = needed.some((column) => Number.isNaN(stage[at + column]));
@@ -79,8 +94,7 @@ export class TextCells implements OddCells {
       else if (cells > kinds.length) add(this.tally.long, line, '');
       return true;
     }
-    const text = decodeText(bytes, start, Math.min(end, start + 400), encoding);
-    add(this.isHeader(text) ? this.tally.headers : this.tally.skipped, line, text);
+    this.leaveOut(line, seen());
     return false;
   }
 
@@ -115,7 +129,7 @@ export class TextCells implements OddCells {
     if (text === '') return value;
     const withUnit = splitValueUnit(text, decimal);
     if (withUnit !== null) {
-      const unit = this.plan.cellUnits[column] ?? withUnit.unit;
+      const unit = this.plan.unitFor(column, withUnit.unit);
       const own = decimalsOf(text.replace(/[^\d.,eE+-].*$/, ''));
       this.plan.sawDecimals(column, unit === withUnit.unit ? own : MOST_DECIMALS);
       return inColumnUnit(withUnit, unit);
@@ -155,11 +169,16 @@ export class TextCells implements OddCells {
     return false;
   }
 
-  /** A row that repeats the header: most of its cells are headings. */
-  private isHeader(text: string): boolean {
-    const cells = text.split(this.plan.dialect.delimiter).map((cell) => unquoted(cell).trim());
-    const own = new Set(this.plan.headings);
-    return cells.filter((cell) => cell !== '' && own.has(cell)).length * 2 > cells.length;
+  /** Counts a row without a time or a number as what it is. Behind the header of another table nothing is read. */
+  private leaveOut(line: number, text: string): void {
+    const { dialect, headings } = this.plan;
+    const kind = laterHeader(splitQuoted(text, dialect), headings);
+    add(
+      kind === 'same' ? this.tally.headers : kind === 'other' ? this.tally.otherTable : this.tally.skipped,
+      line,
+      text,
+    );
+    this.closed = kind === 'other';
   }
 }
 
@@ -167,20 +186,4 @@ export class TextCells implements OddCells {
 function inColumnUnit({ value, unit }: { value: number; unit: string }, columnUnit: string): number {
   if (columnUnit === unit) return value;
   return convert(value, unit, columnUnit) ?? Number.NaN;
-}
-
-function unquoted(text: string): string {
-  const cell = text.trim();
-  return cell.length >= 2 && cell.startsWith('"') && cell.endsWith('"')
-    ? cell.slice(1, -1).replaceAll('""', '"')
-    : text;
-}
-
-function splitQuoted(text: string, { delimiter }: Dialect): string[] {
-  if (delimiter === ' ')
-    return text
-      .replaceAll('"', ' ')
-      .trim()
-      .split(/[ \t]+/);
-  return Papa.parse<string[]>(text, { delimiter, newline: '\n' }).data[0] ?? [];
 }

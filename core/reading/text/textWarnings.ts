@@ -15,7 +15,7 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
   const say = (id: CaptureWarning['id'], of: Tally, detail: string): void => {
     if (of.count > 0) found.push({ id, detail, row: of.line === 0 ? null : of.line, count: of.count, repaired: false });
   };
-  const { skipped, headers, short, long, missing, cut, open } = tally;
+  const { skipped, headers, otherTable, zeros, unplaced, short, long, missing, cut, open } = tally;
   const { remarks } = head;
   say(
     'rowsSkipped',
@@ -31,6 +31,21 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
     'headerRepeated',
     headers,
     `The header stands again in ${headers.count} ${headers.count === 1 ? 'row, which was' : 'rows, which were'} left out.`,
+  );
+  say(
+    'truncated',
+    otherTable,
+    `Another table begins here, with the header “${otherTable.sample}”; it and all that follows were left out. Save them as a file of their own to see them.`,
+  );
+  say(
+    'rowsSkipped',
+    zeros,
+    `${rows(zeros)} of zero bytes ${were(zeros)} left out; instruments write them when they lose power.`,
+  );
+  say(
+    'rowsSkipped',
+    unplaced,
+    `${rows(unplaced)} ${unplaced.count === 1 ? 'has' : 'have'} fewer values than the others, and blanks do not say which is missing; left out, the first reads “${unplaced.sample}”.`,
   );
   say(
     'unreadableCells',
