@@ -13,6 +13,7 @@ const PICTURE = 'Choose the file in which the instrument wrote its measurements;
 const SHEET = 'Open it in a spreadsheet program, save it as CSV, and open that file here.';
 const PRINTED = 'Export the recording as CSV; a printed page no longer holds the samples.';
 const PLAYED = 'Choose the file in which the instrument wrote its measurements as text, such as CSV.';
+const CONVERT = 'Open it with the program that wrote it, export the table as CSV, and open that file here.';
 const UNPACK = 'Unpack it first, and open the recording inside. Zip and gzip are unpacked here by themselves.';
 
 /** First bytes of files that people drop by mistake. */
@@ -47,9 +48,21 @@ const SIGNATURES: readonly Signature[] = [
   sign('archive', 0, [0xfd, 0x37, 0x7a, 0x58, 0x5a], 'packed in a way that is not unpacked here', UNPACK),
   sign('archive', 0, 'BZh', 'packed in a way that is not unpacked here', UNPACK),
   sign('archive', 0, [0x28, 0xb5, 0x2f, 0xfd], 'packed in a way that is not unpacked here', UNPACK),
+  sign('archive', 0, [0x04, 0x22, 0x4d, 0x18], 'packed in a way that is not unpacked here', UNPACK),
+  sign('archive', 257, 'ustar', 'an archive of a kind that is not unpacked here', UNPACK),
+  sign('columns', 0, 'PAR1', 'a Parquet table', CONVERT),
+  sign('columns', 0, 'ARROW1', 'an Arrow table', CONVERT),
+  sign('columns', 0, [0x89, 0x48, 0x44, 0x46, 0x0d, 0x0a], 'an HDF5 file', CONVERT),
+  sign('columns', 512, [0x89, 0x48, 0x44, 0x46, 0x0d, 0x0a], 'an HDF5 file', CONVERT),
+  sign('columns', 124, [0x00, 0x01, 0x49, 0x4d], 'a file of matrices (.mat)', CONVERT),
+  sign('columns', 124, [0x01, 0x00, 0x4d, 0x49], 'a file of matrices (.mat)', CONVERT),
+  sign('columns', 0, [0x93, 0x4e, 0x55, 0x4d, 0x50, 0x59], 'an array file (.npy)', CONVERT),
+  sign('columns', 0, 'TDSm', 'a measurement file in binary form (.tdms)', CONVERT),
+  sign('network', 0, [0xd4, 0xc3, 0xb2, 0xa1], 'a recording of network traffic', PLAYED),
+  sign('network', 0, [0x0a, 0x0d, 0x0d, 0x0a], 'a recording of network traffic', PLAYED),
   sign('program', 0, [0x7f, 0x45, 0x4c, 0x46], 'a program', PLAYED),
   sign('program', 0, 'MZ', 'a program', PLAYED),
-  sign('database', 0, 'SQLite format 3', 'a database', PLAYED),
+  sign('database', 0, 'SQLite format 3', 'a database', CONVERT),
 ];
 
 /** The refusal for a file that is plainly something else, by its first bytes; null where it is not. */

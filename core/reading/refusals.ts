@@ -44,6 +44,18 @@ export const REFUSALS = {
     where: name,
     doNext: 'Export fewer channels, or check whether the file was turned so that times run along the first row.',
   }),
+  oldMeasurement: (name: string, version: string): Problem => ({
+    id: 'unreadable',
+    what: `This is a measurement file of version ${version}; only version 4 can be read.`,
+    where: `${name}, byte 8`,
+    doNext: 'Export the recording as MDF version 4, or as CSV.',
+  }),
+  encrypted: (name: string): Problem => ({
+    id: 'archive',
+    what: 'This archive is locked with a password.',
+    where: name,
+    doNext: 'Unpack it with its password, and open the recording inside.',
+  }),
   turned: (name: string, first: string): Problem => ({
     id: 'turned',
     what: 'This file is turned: each row holds a channel, and time runs along the rows.',
@@ -65,7 +77,7 @@ export const REFUSALS = {
   }),
   knownOther: (name: string, id: string, kind: string, doNext: string): Problem => ({
     id,
-    what: `This file is ${kind}, not a recording.`,
+    what: `This file is ${kind}, and cannot be read as a recording.`,
     where: name,
     doNext,
   }),

@@ -23,6 +23,14 @@ export function whyUnreadable(head: FileHead): Problem {
   if (!head.whole && !bytes.includes(10) && !bytes.includes(13)) return REFUSALS.lineTooLong(head.name, bytes.length);
   const lines = text.split(/\r\n|\n|\r/).filter((line) => line.trim() !== '');
   const first = lines[0] ?? '';
+  if (/^\s*[[{]/.test(first) && looksLikeMarkup(first)) {
+    return REFUSALS.knownOther(
+      head.name,
+      'markup',
+      'a JSON document',
+      'Export the recording as CSV, with one row for each moment.',
+    );
+  }
   if (looksLikeMarkup(first)) {
     return REFUSALS.knownOther(
       head.name,

@@ -4,7 +4,7 @@ import type { TimeBase } from '../../capture/timeBase.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import { finishCapture } from '../finishCapture.ts';
 import { BlockFault } from '../mdf4/blocks.ts';
-import { looksLikeMdf } from '../mdf4/identification.ts';
+import { looksLikeMdf, versionBelow4 } from '../mdf4/identification.ts';
 import { type MdfContents, type MdfTimes, readMdf4 } from '../mdf4/readMdf4.ts';
 import { RoomFault } from '../mdf4/recordFields.ts';
 import type { Outcome } from '../problem.ts';
@@ -34,6 +34,8 @@ export const mdf4: Layout = {
 
 async function readFile(input: LayoutInput): Promise<Outcome<ReadCapture>> {
   const { name } = input.head;
+  const old = versionBelow4(input.head.bytes);
+  if (old !== null) return refused(REFUSALS.oldMeasurement(name, old));
   const mostBytes = mostOf(input);
   const gathered = await gather(input, Math.min(MOST_FILE_BYTES, mostBytes));
   if (!gathered.ok) return gathered;

@@ -13,6 +13,7 @@ import { decodeText } from '../text/decodeText.ts';
 import { headerKeyOf } from '../text/headerKey.ts';
 import { overBudget } from '../text/scanText.ts';
 import { asWrittenOf } from '../time/asWritten.ts';
+import { FIRST_MOMENT_S } from '../time/numberTime.ts';
 import { type OwnTimes, ownTimes } from '../time/ownTimes.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
@@ -86,24 +87,26 @@ function finish(input: LayoutInput, collector: AnswerCollector, lines: Lines): O
   const { name } = input.head;
   const { columns, reported } = collector.finished();
   if (columns.length === 0) return refused(nothingDecoded(name, lines.frames));
-  const headerKey = headerKeyOf(columns.map(({ of, sender }) => `${sender} ${of.key}`));
+  const bus = mainBus(columns);
+  const headerKey = headerKeyOf(columns.map((column) => `${senderOf(column, bus)} ${column.of.key}`));
   const chosen = input.options.choice?.headerKey === headerKey ? input.options.choice : null;
   const asWritten = asWrittenOf(chosen, headerKey);
   const own = columns.map(({ timesS }) => ownTimes(timesS, asWritten));
   const zeroS = own.reduce((least, { timesS }) => Math.min(least, timesS[0] ?? least), Number.POSITIVE_INFINITY);
   // A choice without columns is about the times alone.
-  const choice = chosen !== null && chosen.columns.length > 0 ? chosen : rolesByStandard(columns, headerKey);
+  const choice = chosen !== null && chosen.columns.length > 0 ? chosen : rolesByStandard(columns, bus, headerKey);
   const finished = finishCapture(
     {
       name,
       bytes: lines.bytes,
       rows: lines.frames,
-      startClock: startClockOf(EPOCH, zeroS, ''),
+      // Some logs count from their own start.
+      startClock: zeroS < FIRST_MOMENT_S ? null : startClockOf(EPOCH, zeroS, ''),
       channels: columns.flatMap((column, index) => {
         const times = own[index];
-        return times === undefined ? [] : [rawChannel(column, index, times, zeroS)];
+        return times === undefined ? [] : [rawChannel(column, bus, index, times, zeroS)];
       }),
-      warnings: [...warningsOf(collector, lines), ...own.flatMap(({ warnings }) => warnings)],
+      warnings: [...warningsOf(collector, lines), ...once(own.flatMap(({ warnings }) => warnings))],
       layout: { id: socketcan.id, words: `${socketcan.words}, ${lines.frames} frames`, headerKey },
       rowOf: () => null,
     },
@@ -115,20 +118,37 @@ function finish(input: LayoutInput, collector: AnswerCollector, lines: Lines): O
 /** Log times count from 1970. */
 const EPOCH = { kind: 'number', column: 0, times: 1, over: 1, epoch: true, words: '', guess: null } as const;
 
-function rawChannel({ of, sender, values }: AnswerColumn, index: number, own: OwnTimes, zeroS: number): RawChannel {
-  const name = isMainUnit(sender) ? of.name : `${of.name} (unit ${sender})`;
+function rawChannel(column: AnswerColumn, bus: string, index: number, own: OwnTimes, zeroS: number): RawChannel {
+  const { of, values } = column;
+  const name = isMain(column, bus) ? of.name : `${of.name} (unit ${senderOf(column, bus)})`;
   return { index, name, unit: of.unit, time: timeBaseOf(own.timesS, zeroS), values: own.arrange(values), decimals: -1 };
 }
 
+/** The interface with most values: a log may hold several, and the same unit numbers on each. */
+function mainBus(columns: readonly AnswerColumn[]): string {
+  const counts = new Map<string, number>();
+  for (const { bus, values } of columns) counts.set(bus, (counts.get(bus) ?? 0) + values.length);
+  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? '';
+}
+
+function senderOf({ bus, sender }: AnswerColumn, main: string): string {
+  return bus === main ? sender : `${sender} on ${bus}`;
+}
+
 /** 7E8 and, with 29 bits, unit 10 are the engine's control unit (ISO 15765-4); others repeat some of its values. */
-function isMainUnit(sender: string): boolean {
-  return sender === '7E8' || sender === '18DAF110';
+function isMain({ bus, sender }: AnswerColumn, main: string): boolean {
+  return bus === main && (sender === '7E8' || sender === '18DAF110');
+}
+
+/** The same sentence about several channels, told once. */
+function once(warnings: readonly CaptureWarning[]): CaptureWarning[] {
+  return warnings.filter(({ detail }, i) => warnings.findIndex((one) => one.detail === detail) === i);
 }
 
 /** The standard says what each value is, so nothing has to be guessed. The first unit to answer keeps the role. */
-function rolesByStandard(columns: readonly AnswerColumn[], headerKey: string): ColumnChoice {
+function rolesByStandard(columns: readonly AnswerColumn[], bus: string, headerKey: string): ColumnChoice {
   const ordered = columns.map((column, index) => ({ column, index }));
-  ordered.sort((a, b) => Number(isMainUnit(b.column.sender)) - Number(isMainUnit(a.column.sender)));
+  ordered.sort((a, b) => rank(b.column, bus) - rank(a.column, bus));
   const taken = new Set<string>();
   const chosen = ordered.map(({ column: { of }, index }) => {
     const place = `${of.role} ${of.bank} ${of.sensor}`;
@@ -137,6 +157,10 @@ function rolesByStandard(columns: readonly AnswerColumn[], headerKey: string): C
     return { index, role, bank: role === 'other' ? null : of.bank, sensor: of.sensor, unit: of.unit };
   });
   return { headerKey, timeColumn: null, rateHz: null, columns: chosen };
+}
+
+function rank(column: AnswerColumn, bus: string): number {
+  return isMain(column, bus) ? 2 : column.bus === bus ? 1 : 0;
 }
 
 const LAST_LINE_OPEN =

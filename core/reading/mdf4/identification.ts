@@ -16,6 +16,12 @@ export function looksLikeMdf(bytes: Uint8Array): boolean {
   return start === 'MDF     ' || start === 'UnFinMF ';
 }
 
+/** The version that a file gives in letters at byte 8, where it is below 4: "3.30"; else null. */
+export function versionBelow4(bytes: Uint8Array): string | null {
+  const version = /^[1-3]\.\d\d/.exec(String.fromCharCode(...bytes.subarray(8, 12)));
+  return version === null ? null : version[0];
+}
+
 /**
  * Reads the identification block: file mark at 0, version number (u16) at 28. Throws BlockFault for a version below
  * 4, whose blocks are laid out differently, or for a file shorter than the block. Layout: ASAM MDF 4.

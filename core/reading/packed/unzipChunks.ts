@@ -134,6 +134,11 @@ class Archive {
   }
 }
 
+/** Whether the first entry is encrypted, by bit 0 of its flags (APPNOTE.TXT 4.4.4). */
+function isLocked(first: Uint8Array): boolean {
+  return first[2] === 3 && ((first[6] ?? 0) & 1) === 1;
+}
+
 /** The bytes of the first recording in a zip archive. Names in it are shown, and never used as paths. */
 export async function* unzipChunks(
   name: string,
@@ -147,6 +152,8 @@ export async function* unzipChunks(
   unzip.register(archive.decoder(0));
   try {
     for await (const chunk of chunks) {
+      if (!directory.begun && isLocked(chunk)) report.problem = REFUSALS.encrypted(name);
+      if (archive.done) return;
       for (let at = 0; at < chunk.length; ) {
         const slice = chunk.subarray(at, at + archive.guard.slice);
         at += slice.length;

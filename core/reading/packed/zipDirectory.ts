@@ -13,6 +13,11 @@ export class ZipDirectory {
   private pieces: Uint8Array[] = [];
   private length = 0;
 
+  /** True once bytes were noted. */
+  get begun(): boolean {
+    return this.length > 0;
+  }
+
   /** Notes the next packed bytes. */
   took(slice: Uint8Array): void {
     this.pieces.push(slice.slice());

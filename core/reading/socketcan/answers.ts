@@ -14,6 +14,7 @@ import type { LoggedFrame } from './logLine.ts';
 /** A column of decoded values of one control unit. Times are seconds since 1970. */
 export interface AnswerColumn {
   readonly of: DataValue;
+  readonly bus: string;
   /** Name of the control unit on the bus: "7E8". */
   readonly sender: string;
   readonly timesS: Float64Array;
@@ -37,7 +38,10 @@ export interface PassedOver {
 export class AnswerCollector {
   readonly passedOver: PassedOver = { otherTraffic: 0, requests: 0, refusals: 0, dropped: 0, unknownItems: 0 };
   private readonly assembler = new MessageAssembler();
-  private readonly columns = new Map<string, { sender: string; pid: number; index: number; column: GrowingColumn }>();
+  private readonly columns = new Map<
+    string,
+    { bus: string; sender: string; pid: number; index: number; column: GrowingColumn }
+  >();
   private readonly codes = new Map<string, Reported['codes'][number]>();
   private readonly tests = new Map<string, TestResult>();
   private vehicleNumber: string | null = null;
@@ -57,20 +61,20 @@ export class AnswerCollector {
     const sender = frame.identifier.toString(16).toUpperCase();
     const result = this.assembler.take(`${frame.bus} ${sender}`, frame.data);
     if (result.kind === 'dropped') this.passedOver.dropped++;
-    if (result.kind === 'message') this.takeMessage(frame.timeS, sender, result.payload);
+    if (result.kind === 'message') this.takeMessage(frame, sender, result.payload);
   }
 
-  private takeMessage(timeS: number, sender: string, message: Uint8Array): void {
+  private takeMessage(frame: LoggedFrame, sender: string, message: Uint8Array): void {
     const service = message[0] ?? 0;
     if (service === 0x7f) this.passedOver.refusals++;
-    else if (service === 0x41) this.takeData(timeS, sender, message);
+    else if (service === 0x41) this.takeData(frame, sender, message);
     else if (service in CODE_SERVICES) this.takeCodes(service, message);
     else if (service === 0x46)
       for (const test of testResultsIn(message)) this.tests.set(`${test.monitor} ${test.test}`, test);
     else if (service === 0x49) this.vehicleNumber = vehicleNumberIn(message) ?? this.vehicleNumber;
   }
 
-  private takeData(timeS: number, sender: string, message: Uint8Array): void {
+  private takeData({ timeS, bus }: LoggedFrame, sender: string, message: Uint8Array): void {
     const found = readData(message, this.items);
     if (found.unknownPid !== null || found.cut) this.passedOver.unknownItems++;
     for (const { pid, data } of found.items) {
@@ -79,8 +83,8 @@ export class AnswerCollector {
     }
     for (const { pid, of, value } of found.values) {
       const index = this.items.get(pid)?.values.indexOf(of) ?? 0;
-      const key = `${sender} ${pid} ${index}`;
-      const kept = this.columns.get(key) ?? { sender, pid, index, column: new GrowingColumn() };
+      const key = `${bus} ${sender} ${pid} ${index}`;
+      const kept = this.columns.get(key) ?? { bus, sender, pid, index, column: new GrowingColumn() };
       this.columns.set(key, kept);
       kept.column.add(timeS, value);
     }
@@ -104,9 +108,9 @@ export class AnswerCollector {
     this.passedOver.dropped += this.assembler.unfinished();
     const items = dataItems(this.placement);
     const columns: AnswerColumn[] = [];
-    for (const { sender, pid, index, column } of this.columns.values()) {
+    for (const { bus, sender, pid, index, column } of this.columns.values()) {
       const of = items.get(pid)?.values[index];
-      if (of) columns.push({ of, sender, ...column.finished() });
+      if (of) columns.push({ of, bus, sender, ...column.finished() });
     }
     const { vehicleNumber, monitors } = this;
     return {

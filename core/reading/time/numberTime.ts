@@ -42,7 +42,7 @@ function unitOfTime(name: string, unit: string | null): { times: number; over: n
 }
 
 /** Moments from 1995 to 2060, s since 1970; later ones would be those of counts that began in 1904. */
-const FIRST_MOMENT_S = 788_918_400;
+export const FIRST_MOMENT_S = 788_918_400;
 const LAST_MOMENT_S = 2_840_140_800;
 /** Nobody records a row an hour (common practice, no source): such steps are those of a count in another unit. */
 const LONGEST_STEP_S = 3600;

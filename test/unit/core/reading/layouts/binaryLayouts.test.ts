@@ -47,6 +47,31 @@ describe('a log of the diagnostic connector as a capture', () => {
     ]);
   });
 
+  it('keeps apart what came over two interfaces, though the units have one number', async () => {
+    const { channels } = await read(
+      'two.log',
+      `(1.0) can1 7E8#0341057B\n${Array.from({ length: 5 }, (_, i) => `(1.${i}) can0 7E8#03410500\n`).join('')}`,
+    );
+    expect(channels.map(({ name, role, values }) => [name, role, [...values]])).toEqual([
+      ['Coolant temperature (unit 7E8 on can1)', 'other', [83]],
+      ['Coolant temperature', 'coolant', [-40, -40, -40, -40, -40]],
+    ]);
+  });
+
+  it('has no clock where its times count from its own start', async () => {
+    expect((await read('drive.log', '(1.0) can0 7E8#0341057B\n(1.1) can0 7E8#0341057B\n')).startClock).toBeNull();
+  });
+
+  it('tells once what is true of all channels', async () => {
+    const part = (from: number) =>
+      Array.from(
+        { length: 12 },
+        (_, i) => `(${from}.${10 + i}) can0 7E8#0341057B\n(${from}.${10 + i}) can0 7E8#04410C1AF8\n`,
+      ).join('');
+    const { warnings } = await read('drive.log', part(5000) + part(1000));
+    expect(warnings.filter(({ id }) => id === 'clockJumpedBack')).toHaveLength(1);
+  });
+
   it('refuses a log without answers in three parts', async () => {
     const outcome = await readCapture(bytesSource('bus.log', '(1.0) can0 104#00\n(1.1) can0 105#01\n'), {
       choice: null,

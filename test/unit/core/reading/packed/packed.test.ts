@@ -94,10 +94,29 @@ describe('a recording in zip', () => {
     );
   });
 
+  it('is not what explains it: a text called read-me comes first in many archives', async () => {
+    const readMe = strToU8('The recordings of a drive.\nSee drive.csv.\n');
+    await sameAsPlain(zipSync({ 'ReadMe.txt': readMe, 'drive.csv': CSV }));
+  });
+
+  it('is named with its folders, of which two may hold files of one name', async () => {
+    const { capture } = await readText(zipSync({ 'bank1/log.csv': CSV, 'bank2/log.csv': CSV }));
+    expect(capture.warnings[0]?.detail).toContain('(bank2/log.csv); only bank1/log.csv was read');
+  });
+
+  it('behind a password is refused as such', async () => {
+    const locked = zipSync({ 'drive.csv': CSV });
+    // General purpose bit flag of the local file header, bit 0 (APPNOTE.TXT 4.4.4).
+    locked[6] = (locked[6] ?? 0) | 1;
+    const problem = await refusalOf(locked);
+    expect(problem).toMatchObject({ id: 'archive', where: 'drive.csv' });
+    expect(problem.what).toContain('password');
+  });
+
   it('is the first of several, and the others are named', async () => {
     const { capture } = await readText(zipSync({ 'a.csv': CSV, 'b/c.csv': strToU8('1,2\n') }));
     expect(capture.warnings[0]).toMatchObject({ id: 'other', count: 1 });
-    expect(capture.warnings[0]?.detail).toBe('The archive holds one more recording (c.csv); only a.csv was read.');
+    expect(capture.warnings[0]?.detail).toBe('The archive holds one more recording (b/c.csv); only a.csv was read.');
   });
 
   it.each([
