@@ -12,6 +12,7 @@ import type { ColumnChoice } from '../record/schema.ts';
 import { findUnit, sameUnit } from '../units/findUnit.ts';
 import { channelWarnings } from './channelWarnings.ts';
 import { convertValues } from './convertValues.ts';
+import { blankErrorNumbers } from './errorNumbers.ts';
 import { gapWarnings } from './gapWarnings.ts';
 import { heldWarnings } from './heldWarnings.ts';
 import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
@@ -40,12 +41,14 @@ export interface FinishedCapture {
 }
 
 /** Makes the capture. The raw channels' values are taken over and may be changed. */
-export function finishCapture(raw: RawCapture, choice: ColumnChoice | null): FinishedCapture {
+export function finishCapture(given: RawCapture, choice: ColumnChoice | null): FinishedCapture {
+  const blanked = given.channels.map(blankErrorNumbers);
+  const raw = { ...given, channels: blanked.map(({ channel }) => channel) };
   const behaviours = raw.channels.map(({ values }) => sampleBehaviour(values));
   const guessed = assignRoles(raw.channels, behaviours);
   const guesses = guessed.map((guess, i) => chosen(raw.channels[i], choice) ?? guess);
   const channels: Channel[] = [];
-  const warnings = [...raw.warnings];
+  const warnings = [...raw.warnings, ...blanked.flatMap((one) => one.warnings)];
   const sharedTime = timesInSharedRoom();
   raw.channels.forEach((one, i) => {
     const guess = guesses[i];
