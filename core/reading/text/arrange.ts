@@ -3,6 +3,7 @@
 
 import { findUnit } from '../../units/findUnit.ts';
 import { type Concept, conceptsIn, plainWords } from '../naming/concepts.ts';
+import { compactClock, isCompactClock } from '../time/compactClock.ts';
 import { countsDays, numberTimeOf } from '../time/numberTime.ts';
 import type { TimePlan } from '../time/timePlan.ts';
 import { rateInPreamble } from './rateInPreamble.ts';
@@ -33,6 +34,9 @@ export function findTime(head: TextHead, choice: TimeChoice | null): TimePlan {
 /** The plan for reading one column as times. */
 export function planOf(column: TextColumn, columns: readonly TextColumn[], chosen: boolean): TimePlan {
   const { timeForm, numbers } = column.sample;
+  if (timeForm === null && isCompactClock(column.heading, column.sample.cells)) {
+    return { kind: 'text', column: column.index, form: compactClock, fraction: null, words: compactClock.words };
+  }
   if (timeForm === null) {
     const number = numberTimeOf(column.name, column.unit, numbers);
     const unnamed = !chosen && !isNamedTime(column) && !number.epoch;

@@ -114,9 +114,9 @@ describe('what is told about a text', () => {
   });
 
   it('values beyond what a channel can carry, which are kept', async () => {
-    const text = `Time (s),RPM\n${rowsOf(400, (i) => `${tenth(i)},${i === 77 ? 65535 : 800 + (i % 9)}`)}`;
+    const text = `Time (s),RPM\n${rowsOf(400, (i) => `${tenth(i)},${i === 77 ? 30000 : 800 + (i % 9)}`)}`;
     const { capture } = await readText(text);
-    expect(capture.channels[0]).toMatchObject({ role: 'rpm', facts: { max: 65535 } });
+    expect(capture.channels[0]).toMatchObject({ role: 'rpm', facts: { max: 30000 } });
     expect(capture.warnings).toMatchObject([{ id: 'other', repaired: false }]);
   });
 

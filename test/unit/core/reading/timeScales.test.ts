@@ -49,6 +49,24 @@ describe('the scale of numeric times', () => {
     expect((await readText(drive('Time', clock(' CET')))).capture.startClock).toBe('2024-01-15T13:05:30');
   });
 
+  it.each(['UTC', 'Time', 'time_hhmmss'])('a clock without colons under %s', async (heading) => {
+    const clock = (s: number) => (s < 5 ? 130_555 + s : 130_600 + s - 5).toFixed(1);
+    const { capture } = await readText(drive(heading, clock));
+    expect(capture.durationS).toBeCloseTo(9.9, 6);
+    expect(capture.startClock).toBe('13:05:55');
+    expect(ids(capture)).toEqual([]);
+  });
+
+  it('a clock without colons is told by its heading where no minute passes in the first rows', async () => {
+    const { capture } = await readText(drive('UTC', (s) => (130_530 + s).toFixed(1)));
+    expect(capture.startClock).toBe('13:05:30');
+  });
+
+  it('seconds that jump by 40 are seconds', async () => {
+    const { capture } = await readText(drive('Time (s)', (s) => (s < 5 ? 155 + s : 255 + s).toFixed(1)));
+    expect(capture.durationS).toBeCloseTo(109.9, 6);
+  });
+
   it('a temperature that rises is no time, even where its name begins with T', async () => {
     const rows = Array.from({ length: 100 }, (_, i) => `${i / 10},${20 + i / 2},${2200 + (i % 9)}\n`).join('');
     const { capture } = await readText(`t,T_coolant,n_eng rpm\n${rows}`);
