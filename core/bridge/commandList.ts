@@ -303,6 +303,13 @@ export const COMMANDS: readonly CommandEntry[] = [
     alsoCalled: ['put', 'away', 'remove', 'delete'],
   },
   {
+    id: 'vehicle.delete',
+    words: 'Delete vehicle…',
+    menu: 'vehicle',
+    key: null,
+    alsoCalled: ['remove', 'erase', 'privacy', 'forget', 'record'],
+  },
+  {
     id: 'vehicle.addReading',
     words: 'Add temperature reading…',
     menu: 'vehicle',

@@ -163,6 +163,11 @@ export const SHELL_REQUESTS = {
    * where something else changed the record since it was loaded: both are kept, and `loadVehicle` gives the other one.
    */
   saveVehicle: { ask: z.strictObject({ record: vehicleRecordSchema }), reply: savedSchema },
+  /** Removes a vehicle for good: record, earlier saves, captures that came in a bundle, and where its captures lie. */
+  deleteVehicle: {
+    ask: z.strictObject({ id: vehicleId }),
+    reply: z.strictObject({ problem: problemSchema.nullable() }),
+  },
   saveView: { ask: z.strictObject({ id: vehicleId, view: viewStateSchema }), reply: nothing },
   recent: {
     ask: nothing,

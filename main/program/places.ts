@@ -48,6 +48,17 @@ export function withoutRecent(places: Places): Places {
   return { ...places, recent: [], lastVehicle: null };
 }
 
+/** Forgets a vehicle that was deleted, and where those captures lie that only it named. */
+export function withoutVehicle(places: Places, id: string, sha256s: readonly string[]): Places {
+  const others = (list: Places['recent']) => list.filter(({ sha256 }) => !sha256s.includes(sha256));
+  return {
+    ...places,
+    recent: others(places.recent),
+    whereabouts: others(places.whereabouts),
+    lastVehicle: places.lastVehicle === id ? null : places.lastVehicle,
+  };
+}
+
 /** Where a capture of this hash was last seen, or null. */
 export function whereaboutsOf(places: Places, sha256: string): string | null {
   return places.whereabouts.find((known) => known.sha256 === sha256)?.path ?? null;

@@ -8,7 +8,7 @@ import {
   type VehicleEntry,
   viewStateSchema,
 } from '../../core/bridge/shellMessages.ts';
-import type { Problem } from '../../core/reading/problem.ts';
+import type { Outcome, Problem } from '../../core/reading/problem.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { atomicWrite, type Patience, systemPatience } from './atomicWrite.ts';
 import { keepGeneration, listEarlier, pruneGenerations, readEarlier, setAside } from './earlierSaves.ts';
@@ -18,6 +18,7 @@ import { findKeptCapture, sweepOrphans } from './keptCaptures.ts';
 import { keptFile } from './keptFile.ts';
 import { listEntries } from './listEntries.ts';
 import { changedOutside, damaged, madeByNewer, missing, notThere, unreadable } from './recordProblems.ts';
+import { removeVehicle } from './removeVehicle.ts';
 import { seal, sha256Of, unseal } from './sealedRecord.ts';
 import { sweepTemporary } from './sweepTemporary.ts';
 import {
@@ -93,6 +94,14 @@ export class VehicleStore {
   /** The record that is kept of a vehicle, without opening it; 'none' where there is none, 'unreadable' where it is damaged. */
   known(id: string): Promise<VehicleRecord | 'none' | 'unreadable'> {
     return this.#inTurn(id, () => knownRecord(this.#parts.files, this.#folderOf(id)));
+  }
+
+  /**
+   * Removes everything that is kept of a vehicle. The record goes last: where something cannot be removed, the vehicle is
+   * still listed and can be deleted again. Gives the hashes of its captures that no other vehicle names.
+   */
+  remove(id: string): Promise<Outcome<readonly string[]>> {
+    return this.#inTurn(id, () => this.#remove(id));
   }
 
   /** Folder for the captures of a vehicle that came in a bundle. */
@@ -220,6 +229,18 @@ export class VehicleStore {
     const before = this.#asides.get(id);
     this.#asides.set(id, place);
     if (before !== undefined && before !== place) await this.#parts.files.remove(before);
+  }
+
+  async #remove(id: string): Promise<Outcome<readonly string[]>> {
+    const { files, folder } = this.#parts;
+    try {
+      const hashes = await removeVehicle(files, folder, this.#folderOf(id));
+      this.#seen.delete(id);
+      this.#asides.delete(id);
+      return { ok: true, value: hashes };
+    } catch (fault) {
+      return { ok: false, problem: writeProblem(fault, RECORD_PLACE) };
+    }
   }
 
   async #restore(id: string, generation: string): Promise<LoadedVehicle> {

@@ -36,6 +36,16 @@ export async function archiveVehicle(program: Program): Promise<void> {
     .say(archived ? `${name} was put into the archive; the list of vehicles can show it.` : `${name} was taken back.`);
 }
 
+/** Removes the open vehicle for good and goes to the start page. Where it cannot be removed, that is told there. */
+export async function deleteVehicle(program: Program): Promise<void> {
+  const vehicle = recordOf(program.record.getState());
+  if (vehicle === null || !(await leaveVehicle(program))) return;
+  const { problem } = await program.shell.deleteVehicle({ id: vehicle.id });
+  if (problem === null) program.notices.getState().say(`${vehicle.identity.name} was deleted.`);
+  else program.notices.getState().tell('vehicle', problem);
+  await refreshShelf(program);
+}
+
 /** Puts everything away and goes to the start page, which lists what was just saved from its first moment on. */
 export async function goToStart(program: Program): Promise<void> {
   if (!(await program.saver.flush())) return;

@@ -20,6 +20,7 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
     },
     run: (program) => archiveVehicle(program),
   },
+  unless('vehicle.delete', withoutVehicle, ({ dialogs }) => dialogs.getState().show({ kind: 'deleteVehicle' })),
   unless('vehicle.addReading', withoutEditing, ({ dialogs }) =>
     dialogs.getState().show({ kind: 'reading', readingId: null }),
   ),

@@ -7,6 +7,7 @@ import { CautionsDialog } from './CautionsDialog.tsx';
 import { ChannelsDialog } from './ChannelsDialog.tsx';
 import { ColumnsDialog } from './ColumnsDialog.tsx';
 import { CompareDialog } from './CompareDialog.tsx';
+import { DeleteVehicleDialog } from './DeleteVehicleDialog.tsx';
 import { FindDialog } from './FindDialog.tsx';
 import { KeysDialog } from './KeysDialog.tsx';
 import { MeasuresDialog } from './MeasuresDialog.tsx';
@@ -37,6 +38,8 @@ function Shown({ dialog, onClose }: { readonly dialog: DialogState; onClose(): v
   switch (dialog.kind) {
     case 'vehicleDetails':
       return <VehicleDialog {...(dialog.part === undefined ? {} : { part: dialog.part })} onClose={onClose} />;
+    case 'deleteVehicle':
+      return <DeleteVehicleDialog onClose={onClose} />;
     case 'vehicles':
       return <VehiclesDialog onClose={onClose} />;
     case 'samples':

@@ -6,6 +6,7 @@ import type { SignDraft } from './signDraft.ts';
 export type DialogState =
   | { readonly kind: 'vehicleDetails'; readonly part?: 'identity' | 'name' | 'codes' | 'exhaust' | 'papers' }
   | { readonly kind: 'vehicles' }
+  | { readonly kind: 'deleteVehicle' }
   | { readonly kind: 'samples' }
   | { readonly kind: 'columns'; readonly captureId: string }
   | { readonly kind: 'channels' }

@@ -133,6 +133,24 @@ describe('the second reader, on another computer', () => {
     expect(statSync(copy).mode & 0o222).toBe(0);
   });
 
+  it('deletes the vehicle, with the copy, and takes the bundle in anew', async () => {
+    await choose(second, 'vehicle.delete');
+    await dialogOf(second, 'Delete bay 3?').getByRole('button', { name: 'Delete for good' }).click();
+    await second.page.getByText('bay 3 was deleted.').waitFor({ state: 'attached' });
+    const folder = join(work, 'second', 'vehicles');
+    const left = readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => join(folder, name));
+    expect(left.filter((path) => statSync(path).isFile())).toEqual([]);
+    await openByDialog(second, bundle);
+    const dialog = dialogOf(second, 'Bundle: bay 3');
+    await dialog.getByRole('button', { name: 'Take it in' }).click();
+    await dialog.waitFor({ state: 'hidden' });
+    await listOf(second, 'Windows').getByText('Hold 1').waitFor();
+    await second.settled();
+    expect(await topSentence(second)).toBe(sentence);
+    expect(await seen(listOf(second, 'Notes'))).toContain('Rattles when cold');
+    expect(await second.page.locator('.traceStack figure').count()).toBeGreaterThan(2);
+  });
+
   it('opens it once more, and has nothing to take in as long as nothing was changed here', async () => {
     await openByDialog(second, bundle);
     const dialog = dialogOf(second, 'Bundle: bay 3');
@@ -170,7 +188,7 @@ describe('the second reader, on another computer', () => {
     );
     await openByDialog(second, changed);
     const problem = second.page.locator('[data-problem^="bundle."]').first();
-    expect(await seen(problem)).toMatch(/bay 3\.csv was changed|damaged at "capture-1"/);
+    expect(await seen(problem)).toMatch(/bay 3\.csv was changed|damaged at "bay 3\.csv"/);
     expectNoErrors(second);
   });
 });

@@ -17,6 +17,7 @@ const DIALOGS: readonly (readonly [command: string, title: string | RegExp])[] =
   ['vehicle.addReading', 'Temperature reading'],
   ['window.note', /^Note/],
   ['vehicle.list', 'Vehicles'],
+  ['vehicle.delete', /^Delete /],
   ['file.openSample', 'Sample drives'],
   ['view.channels', 'Channels'],
   ['window.times', 'Hold 1'],

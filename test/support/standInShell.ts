@@ -159,6 +159,13 @@ export function createStandIn(samples: readonly StandInFile[], memory: StandInMe
     earlierSaves: async () => [],
     restoreVehicle: async ({ id }) => loaded(id),
     saveVehicle: async ({ record }) => ({ saved: true, savedAt: save(record) }),
+    deleteVehicle: async ({ id }) => {
+      const { [id]: _gone, ...others } = kept.vehicles;
+      kept.vehicles = others;
+      if (kept.lastVehicle === id) kept.lastVehicle = null;
+      keep();
+      return { problem: null };
+    },
     saveView: async ({ id, view }) => {
       const found = kept.vehicles[id];
       if (found !== undefined) found.view = JSON.parse(JSON.stringify(view));

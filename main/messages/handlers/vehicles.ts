@@ -1,10 +1,23 @@
+import { withoutVehicle } from '../../program/places.ts';
 import type { Handlers } from '../receive.ts';
 import type { ShellTools } from './tools.ts';
 
-type Names = 'listVehicles' | 'loadVehicle' | 'earlierSaves' | 'restoreVehicle' | 'saveVehicle' | 'saveView';
+type Names =
+  | 'listVehicles'
+  | 'loadVehicle'
+  | 'earlierSaves'
+  | 'restoreVehicle'
+  | 'saveVehicle'
+  | 'deleteVehicle'
+  | 'saveView';
 
 /** Everything about the records of vehicles. */
-export function vehicleHandlers({ store, places }: ShellTools): Pick<Handlers, Names> {
+export function vehicleHandlers({
+  store,
+  places,
+  library,
+  menu,
+}: Pick<ShellTools, 'store' | 'places' | 'library' | 'menu'>): Pick<Handlers, Names> {
   const rememberLast = async (id: string): Promise<void> => {
     const { lastVehicle } = await places.read();
     if (lastVehicle === id) return;
@@ -24,6 +37,13 @@ export function vehicleHandlers({ store, places }: ShellTools): Pick<Handlers, N
       const saved = await store.save(record);
       if (saved.saved) await rememberLast(record.id);
       return saved;
+    },
+    async deleteVehicle({ id }) {
+      const removed = await store.remove(id);
+      if (!removed.ok) return { problem: removed.problem };
+      await places.change((now) => withoutVehicle(now, id, removed.value)).catch(() => {}); // holds for this run at least
+      menu.showRecent(await library.recent());
+      return { problem: null };
     },
     async saveView({ id, view }) {
       await store.saveView(id, view).catch(() => {}); // a view that is not kept costs a zoom, not work

@@ -28,6 +28,8 @@ it.each([
   ['dtc', 'vehicle.details'],
   ['vin', 'vehicle.details'],
   ['archive', 'vehicle.archive'],
+  ['delete vehicle', 'vehicle.delete'],
+  ['second opinion', 'file.exportBundle'],
   ['infrared', 'vehicle.addReading'],
   ['inlet', 'vehicle.addReading'],
   ['remark', 'window.note'],
