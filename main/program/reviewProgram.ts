@@ -18,6 +18,7 @@ import { tell } from '../messages/tell.ts';
 import { lockSession } from '../safety/lockSession.ts';
 import { serveWindowFiles, windowListFile } from '../safety/privateScheme.ts';
 import { systemFiles } from '../store/fileLayer.ts';
+import { findKeptCapture } from '../store/keptCaptures.ts';
 import { keptFile } from '../store/keptFile.ts';
 import { sweepTemporary } from '../store/sweepTemporary.ts';
 import { VehicleStore } from '../store/vehicleStore.ts';
@@ -46,7 +47,7 @@ export class ReviewProgram {
   readonly #library = new CaptureLibrary({
     places: this.#places,
     drives: this.#folders.drives,
-    keptCapture: (sha256) => this.#store.keptCapture(sha256),
+    keptCapture: (sha256) => findKeptCapture(systemFiles, join(this.#data, 'vehicles'), sha256),
   });
   readonly #bundles = new BundleWorker(join(this.#folders.main, 'bundleThread.cjs'));
   readonly #core = new CoreProcess({

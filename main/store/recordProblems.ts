@@ -44,3 +44,12 @@ export const unreadable = (): Problem => ({
   where: RECORD_PLACE,
   doNext: 'Look whether its disk is there and may be read, then open the vehicle again.',
 });
+
+/** Why a save was not tried. */
+export class Refused extends Error {
+  readonly problem: Problem;
+  constructor(problem: Problem) {
+    super(problem.what);
+    this.problem = problem;
+  }
+}

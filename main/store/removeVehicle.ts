@@ -1,12 +1,26 @@
 import { join } from 'node:path';
+import type { Outcome } from '../../core/reading/problem.ts';
 import { type FileLayer, faultCode } from './fileLayer.ts';
-import { FOLDER_NAME, folderNamed, knownRecord, type VehicleFolder } from './vehicleFolder.ts';
+import { writeProblem } from './fileProblem.ts';
+import { FOLDER_NAME, folderNamed, knownRecord, RECORD_PLACE, type VehicleFolder } from './vehicleFolder.ts';
 
 /**
- * Removes every file of a vehicle, its record last (T-PRIV-4). Rejects with the system's fault. Gives the hashes of its
- * captures that no other vehicle names. Empty folders stay; their names tell nothing.
+ * Removes every file of a vehicle, its record last (T-PRIV-4). Never rejects. Gives the hashes of its captures that no
+ * other vehicle names. Empty folders stay; their names tell nothing.
  */
-export async function removeVehicle(files: FileLayer, vehicles: string, folder: VehicleFolder): Promise<string[]> {
+export async function removeVehicle(
+  files: FileLayer,
+  vehicles: string,
+  folder: VehicleFolder,
+): Promise<Outcome<readonly string[]>> {
+  try {
+    return { ok: true, value: await removeAll(files, vehicles, folder) };
+  } catch (fault) {
+    return { ok: false, problem: writeProblem(fault, RECORD_PLACE) };
+  }
+}
+
+async function removeAll(files: FileLayer, vehicles: string, folder: VehicleFolder): Promise<string[]> {
   const own = await hashesOf(files, folder);
   for (const place of [folder.captures, folder.setAside, folder.generations]) {
     for (const name of await files.list(place).catch((): readonly string[] => []))

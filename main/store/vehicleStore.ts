@@ -14,10 +14,10 @@ import { atomicWrite, type Patience, systemPatience } from './atomicWrite.ts';
 import { keepGeneration, listEarlier, pruneGenerations, readEarlier, setAside } from './earlierSaves.ts';
 import type { FileLayer } from './fileLayer.ts';
 import { writeProblem } from './fileProblem.ts';
-import { findKeptCapture, sweepOrphans } from './keptCaptures.ts';
+import { sweepOrphans } from './keptCaptures.ts';
 import { keptFile } from './keptFile.ts';
 import { listEntries } from './listEntries.ts';
-import { changedOutside, damaged, madeByNewer, missing, notThere, unreadable } from './recordProblems.ts';
+import { changedOutside, damaged, madeByNewer, missing, notThere, Refused, unreadable } from './recordProblems.ts';
 import { removeVehicle } from './removeVehicle.ts';
 import { seal, sha256Of, unseal } from './sealedRecord.ts';
 import { sweepTemporary } from './sweepTemporary.ts';
@@ -49,15 +49,6 @@ interface Seen {
   readonly sha256: string;
   /** A newer version of the program wrote it: it is shown and left alone. */
   readonly newer: boolean;
-}
-
-/** Why a save was not tried. */
-class Refused extends Error {
-  readonly problem: Problem;
-  constructor(problem: Problem) {
-    super(problem.what);
-    this.problem = problem;
-  }
 }
 
 export class VehicleStore {
@@ -107,11 +98,6 @@ export class VehicleStore {
   /** Folder for the captures of a vehicle that came in a bundle. */
   capturesFolder(id: string): string {
     return this.#folderOf(id).captures;
-  }
-
-  /** Where a capture of this hash is kept, that came in a bundle; null where there is none. Never rejects. */
-  keptCapture(sha256: string): Promise<string | null> {
-    return findKeptCapture(this.#parts.files, this.#parts.folder, sha256);
   }
 
   /** Resolves with saved true only when the record would survive a power cut. Never rejects. */
@@ -232,15 +218,9 @@ export class VehicleStore {
   }
 
   async #remove(id: string): Promise<Outcome<readonly string[]>> {
-    const { files, folder } = this.#parts;
-    try {
-      const hashes = await removeVehicle(files, folder, this.#folderOf(id));
-      this.#seen.delete(id);
-      this.#asides.delete(id);
-      return { ok: true, value: hashes };
-    } catch (fault) {
-      return { ok: false, problem: writeProblem(fault, RECORD_PLACE) };
-    }
+    const removed = await removeVehicle(this.#parts.files, this.#parts.folder, this.#folderOf(id));
+    if (removed.ok) this.#seen.delete(id);
+    return removed;
   }
 
   async #restore(id: string, generation: string): Promise<LoadedVehicle> {

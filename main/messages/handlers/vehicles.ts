@@ -11,13 +11,12 @@ type Names =
   | 'deleteVehicle'
   | 'saveView';
 
+type VehicleTools = Pick<ShellTools, 'store' | 'places' | 'library'> & {
+  readonly menu: Pick<ShellTools['menu'], 'showRecent'>;
+};
+
 /** Everything about the records of vehicles. */
-export function vehicleHandlers({
-  store,
-  places,
-  library,
-  menu,
-}: Pick<ShellTools, 'store' | 'places' | 'library' | 'menu'>): Pick<Handlers, Names> {
+export function vehicleHandlers({ store, places, library, menu }: VehicleTools): Pick<Handlers, Names> {
   const rememberLast = async (id: string): Promise<void> => {
     const { lastVehicle } = await places.read();
     if (lastVehicle === id) return;

@@ -15,6 +15,7 @@ import { bundleHandlers } from '../../../../../main/messages/handlers/bundles.ts
 import { exportBundle } from '../../../../../main/messages/handlers/exportBundle.ts';
 import { placesFile } from '../../../../../main/program/places.ts';
 import { systemFiles } from '../../../../../main/store/fileLayer.ts';
+import { findKeptCapture } from '../../../../../main/store/keptCaptures.ts';
 import { sha256Of } from '../../../../../main/store/sealedRecord.ts';
 import { vehicleFolder } from '../../../../../main/store/vehicleFolder.ts';
 import { VehicleStore } from '../../../../../main/store/vehicleStore.ts';
@@ -60,7 +61,7 @@ async function computer(name: string) {
   const library = new CaptureLibrary({
     places,
     drives: resolve('assets/drives'),
-    keptCapture: (sha256) => store.keptCapture(sha256),
+    keptCapture: (sha256) => findKeptCapture(systemFiles, join(data, 'vehicles'), sha256),
   });
   const exporting = { files: systemFiles, places, window: () => null, documents: () => data };
   const tools = { store, library, bundles: worker, exporting };

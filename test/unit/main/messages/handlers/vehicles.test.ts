@@ -11,6 +11,7 @@ import { vehicleHandlers } from '../../../../../main/messages/handlers/vehicles.
 import { placesFile } from '../../../../../main/program/places.ts';
 import { atomicWrite } from '../../../../../main/store/atomicWrite.ts';
 import { type FileLayer, systemFiles } from '../../../../../main/store/fileLayer.ts';
+import { findKeptCapture } from '../../../../../main/store/keptCaptures.ts';
 import { VehicleStore } from '../../../../../main/store/vehicleStore.ts';
 import { keptRecord } from '../../../../support/keptRecord.ts';
 
@@ -28,16 +29,15 @@ async function computer(files: FileLayer = systemFiles) {
   const store = new VehicleStore({ folder: join(data, 'vehicles'), files, nowMs: () => Date.now() });
   await store.start();
   const places = placesFile(systemFiles, join(data, 'places.json'));
-  const keptCapture = (sha256: string) => store.keptCapture(sha256);
+  const keptCapture = (sha256: string) => findKeptCapture(systemFiles, join(data, 'vehicles'), sha256);
   const library = new CaptureLibrary({ places, drives: resolve('assets/drives'), keptCapture });
   const showRecent = vi.fn<MenuBar['showRecent']>();
-  const menu = { showRecent, show: vi.fn<MenuBar['show']>(), showStates: vi.fn<MenuBar['showStates']>() };
   return {
     store,
     places,
     library,
     showRecent,
-    answers: vehicleHandlers({ store, places, library, menu: menu as never }),
+    answers: vehicleHandlers({ store, places, library, menu: { showRecent } }),
   };
 }
 
