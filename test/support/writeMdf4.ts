@@ -62,6 +62,10 @@ class Blocks {
     return words === undefined ? 0 : this.block('TX', [], new TextEncoder().encode(`${words}\0`));
   }
 
+  get end(): number {
+    return this.length;
+  }
+
   bytes(): Uint8Array {
     const whole = new Uint8Array(this.length);
     let at = 0;
@@ -154,6 +158,9 @@ function addData(file: Blocks, records: Uint8Array, form: DataForm, stride: numb
   return form === 'HL' ? file.block('HL', [first], new Uint8Array(8)) : first;
 }
 
+/** Header, four links and the size of the record id. */
+const DG_BYTES = 64;
+
 /** A whole file with one data group. `records` are the bytes as they stand in the data block, ids included. */
 export function writeMdf4(options: {
   groups: MdfGroup[];
@@ -162,6 +169,8 @@ export function writeMdf4(options: {
   form?: DataForm;
   startNanoseconds?: bigint;
   version?: number;
+  /** The data block comes last, as instruments write it while they record; with form DT only. */
+  dataLast?: boolean;
 }): Uint8Array {
   const file = new Blocks();
   const identification = data(64, (view) => {
@@ -183,12 +192,13 @@ export function writeMdf4(options: {
   }
   const [first] = options.groups;
   const stride = (options.idBytes ?? 0) + (first?.dataBytes ?? 1) + (first?.invalidationBytes ?? 0);
-  const dataAt = addData(file, options.records, options.form ?? 'DT', stride);
+  const add = () => addData(file, options.records, options.form ?? 'DT', stride);
   const dg = file.block(
     'DG',
-    [0, nextGroup, dataAt, 0],
+    [0, nextGroup, options.dataLast ? file.end + DG_BYTES : add(), 0],
     data(8, (view) => view.setUint8(0, options.idBytes ?? 0)),
   );
+  if (options.dataLast) add();
   const whole = file.bytes();
   new DataView(whole.buffer).setBigUint64(headerAt + 24, BigInt(dg), true);
   return whole;

@@ -153,7 +153,7 @@ function startOf({ start }: MdfContents, zeroS: number): string | null {
   return startClockOf(EPOCH, seconds, '');
 }
 
-function warningsOf({ remarks, closed }: MdfContents): CaptureWarning[] {
+function warningsOf({ remarks, closed, cut }: MdfContents): CaptureWarning[] {
   const told: CaptureWarning[] = remarks.map((detail) => ({
     id: 'other',
     detail,
@@ -164,6 +164,10 @@ function warningsOf({ remarks, closed }: MdfContents): CaptureWarning[] {
   if (!closed) {
     const detail = 'The file was not closed by the program that wrote it; its end may be missing.';
     told.unshift({ id: 'unfinished', detail, row: null, count: 1, repaired: false });
+  }
+  if (cut) {
+    const detail = 'The file ends before its data do: it may have been cut off on the way. What is there was read.';
+    told.unshift({ id: 'truncated', detail, row: null, count: 1, repaired: false });
   }
   return told;
 }

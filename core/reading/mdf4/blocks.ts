@@ -48,6 +48,29 @@ export function blockAt(file: DataView, at: number): Block {
   return { id, at, links, data: new DataView(file.buffer, file.byteOffset + dataAt, at + length - dataAt) };
 }
 
+/**
+ * Whether the file ends before the block at `at` does, or before it begins. A link to no place at all, or to what does not
+ * begin as a block, is no such end.
+ */
+export function endsBefore(file: DataView, at: number): boolean {
+  if (!Number.isSafeInteger(at) || at < 0) return false;
+  if (at + HEADER_BYTES > file.byteLength) return true;
+  const marked = file.getUint8(at) === 0x23 && file.getUint8(at + 1) === 0x23;
+  return marked && at + unsigned64(file, at + 8) > file.byteLength;
+}
+
+/** The data of a block without links from its beginning to the end of the file, whatever length it claims. */
+export function dataToTheEnd(file: DataView, at: number): Uint8Array {
+  return new Uint8Array(file.buffer, file.byteOffset + at + HEADER_BYTES, file.byteLength - at - HEADER_BYTES);
+}
+
+/** Two letters of the block at `at`, or "" where no block begins there. */
+export function idAt(file: DataView, at: number): string {
+  if (!Number.isSafeInteger(at) || at < 0 || at + HEADER_BYTES > file.byteLength) return '';
+  if (file.getUint8(at) !== 0x23 || file.getUint8(at + 1) !== 0x23) return '';
+  return String.fromCharCode(file.getUint8(at + 2), file.getUint8(at + 3));
+}
+
 /** The same, and the block must have this name. */
 export function expectBlock(file: DataView, at: number, id: string): Block {
   const block = blockAt(file, at);

@@ -1,5 +1,5 @@
 import { Unzlib } from 'fflate';
-import { type Block, BlockFault, blockAt, needData, unsigned64 } from './blocks.ts';
+import { type Block, BlockFault, blockAt, dataToTheEnd, endsBefore, idAt, needData, unsigned64 } from './blocks.ts';
 import type { Breathe } from './recordFields.ts';
 import { undoTranspose } from './transpose.ts';
 
@@ -8,14 +8,29 @@ export interface RoomBudget {
   bytesLeft: number;
 }
 
+/** What is known of the end of a file while its data are gathered. */
+export interface FileEnd {
+  /** The writer was interrupted before it wrote down how long its last block of data is: it goes on to the end. */
+  readonly openEnded: boolean;
+  /** Set where the file ends before its data do. */
+  cut: boolean;
+}
+
 /**
  * The data of one data group as one run of bytes: a DT block as it stands, a DZ block inflated, a DL list of either in
  * order, or an HL block that heads such a list. Records may run across the joints, so the pieces are joined. Link 0
- * gives no bytes. A piece that is not data, a list that leads back to itself, or data past the budget throws BlockFault.
+ * gives no bytes. Where the file ends too early, what is there of plain data is given and `end.cut` set. A piece that is
+ * not data, a list that leads back to itself, or data past the budget throws BlockFault.
  */
-export async function dataBytes(file: DataView, at: number, budget: RoomBudget, breathe: Breathe): Promise<Uint8Array> {
+export async function dataBytes(
+  file: DataView,
+  at: number,
+  budget: RoomBudget,
+  end: FileEnd,
+  breathe: Breathe,
+): Promise<Uint8Array> {
   const pieces: Uint8Array[] = [];
-  for (const piece of piecesAt(file, at, budget)) {
+  for (const piece of piecesAt(file, at, budget, end)) {
     pieces.push(piece);
     await breathe();
   }
@@ -29,46 +44,55 @@ export async function dataBytes(file: DataView, at: number, budget: RoomBudget, 
   return whole;
 }
 
-function* piecesAt(file: DataView, at: number, budget: RoomBudget): Generator<Uint8Array> {
+function* piecesAt(file: DataView, at: number, budget: RoomBudget, end: FileEnd): Generator<Uint8Array> {
   if (at === 0) return;
-  const block = blockAt(file, at);
-  switch (block.id) {
-    case 'DT':
-    case 'SD':
-      yield bytesOf(block);
-      return;
-    case 'DZ':
-      yield inflated(block, budget);
-      return;
-    case 'HL':
-      yield* listed(file, block.links[0] ?? 0, budget);
-      return;
-    case 'DL':
-      yield* listed(file, at, budget);
-      return;
-    default:
-      throw new BlockFault(`A block of data was expected and a block ${block.id} found.`, at);
-  }
+  const id = idAt(file, at);
+  if (id === 'HL') yield* listed(file, blockAt(file, at).links[0] ?? 0, budget, end);
+  else if (id === 'DL') yield* listed(file, at, budget, end);
+  else if (id === '' || PIECES.has(id)) yield pieceAt(file, at, budget, end);
+  else throw new BlockFault(`A block of data was expected and a block ${id} found.`, at);
 }
 
+const PIECES: ReadonlySet<string> = new Set(['DT', 'SD', 'DZ']);
+
 /** A list goes on by its first link; its other links are its data. */
-function* listed(file: DataView, first: number, budget: RoomBudget): Generator<Uint8Array> {
+function* listed(file: DataView, first: number, budget: RoomBudget, end: FileEnd): Generator<Uint8Array> {
   const seen = new Set<number>();
   for (let at = first; at !== 0; ) {
     if (seen.has(at)) throw new BlockFault('A list of data leads back to itself.', at);
     seen.add(at);
+    if (seen.size > 1 && endsBefore(file, at)) {
+      end.cut = true;
+      return;
+    }
     const list = blockAt(file, at);
     if (list.id !== 'DL') throw new BlockFault(`A list of data was expected and a block ${list.id} found.`, at);
     for (const link of list.links.slice(1)) {
       if (link === 0) continue;
-      const piece = blockAt(file, link);
-      if (piece.id === 'DZ') yield inflated(piece, budget);
-      else if (piece.id === 'DT' || piece.id === 'SD') yield bytesOf(piece);
-      else throw new BlockFault(`A list of data names a block ${piece.id}.`, link);
+      const id = idAt(file, link);
+      if (id !== '' && !PIECES.has(id)) throw new BlockFault(`A list of data names a block ${id}.`, link);
+      if (id === '' && endsBefore(file, link)) end.cut = true;
+      else yield pieceAt(file, link, budget, end);
+      if (end.cut) return;
     }
     at = list.links[0] ?? 0;
   }
 }
+
+/** One block of data; of a plain one that the file ends in, what is there. */
+function pieceAt(file: DataView, at: number, budget: RoomBudget, end: FileEnd): Uint8Array {
+  const plain = idAt(file, at) === 'DT' || idAt(file, at) === 'SD';
+  if (plain && end.openEnded && unsigned64(file, at + 8) <= EMPTY_BLOCK) return dataToTheEnd(file, at);
+  if (plain && endsBefore(file, at)) {
+    end.cut = true;
+    return dataToTheEnd(file, at);
+  }
+  const block = blockAt(file, at);
+  return plain ? bytesOf(block) : inflated(block, budget);
+}
+
+/** Length of a block that has nothing behind its header: what stands there until the writer comes back. */
+const EMPTY_BLOCK = 24;
 
 function bytesOf(block: Block): Uint8Array {
   return new Uint8Array(block.data.buffer, block.data.byteOffset, block.data.byteLength);

@@ -6,9 +6,13 @@ export interface Identification {
   readonly version: number;
   /** False for a file whose writer was interrupted; counters in it may be wrong. */
   readonly closed: boolean;
+  /** The length of the last block of data is not written down. */
+  readonly openEnded: boolean;
 }
 
 const ID_BYTES = 64;
+/** Bit of the flags at byte 60 (u16) of an unclosed file: length of the last DT block to be updated (ASAM MDF 4.1, from memory). */
+const DATA_LENGTH_OPEN = 4;
 
 /** True where the bytes begin as a measurement file of any version, closed or not. */
 export function looksLikeMdf(bytes: Uint8Array): boolean {
@@ -32,5 +36,6 @@ export function identification(file: DataView): Identification {
   if (version < 400) {
     throw new BlockFault(`This is version ${(version / 100).toFixed(2)}; only version 4 can be read.`, 28);
   }
-  return { version, closed: file.getUint8(0) === 'M'.charCodeAt(0) };
+  const closed = file.getUint8(0) === 'M'.charCodeAt(0);
+  return { version, closed, openEnded: !closed && (file.getUint16(60, true) & DATA_LENGTH_OPEN) !== 0 };
 }

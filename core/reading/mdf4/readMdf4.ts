@@ -2,7 +2,7 @@ import { wideRoom } from '../../capture/columnRoom.ts';
 import { type Block, BlockFault, blockAt, chain, expectBlock } from './blocks.ts';
 import { CHANNEL_TYPES, type ChannelDescription, channelDescription, SYNC_TIME } from './channelBlock.ts';
 import { AS_IT_IS, type Conversion, conversion, physical } from './conversion.ts';
-import { dataBytes, type RoomBudget } from './dataBytes.ts';
+import { dataBytes, type FileEnd, type RoomBudget } from './dataBytes.ts';
 import { type ChannelGroup, channelGroup, dataGroup } from './groupBlock.ts';
 import { identification } from './identification.ts';
 import {
@@ -43,6 +43,8 @@ export interface MdfContents {
   /** Sentences about what was left out. */
   readonly remarks: readonly string[];
   readonly closed: boolean;
+  /** The file ends before its data do. */
+  readonly cut: boolean;
 }
 
 export interface MdfLimits {
@@ -62,28 +64,36 @@ const HEADER_AT = 64;
  */
 export async function readMdf4(bytes: Uint8Array, limits: MdfLimits): Promise<MdfContents> {
   const file = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const { closed } = identification(file);
+  const { closed, openEnded } = identification(file);
+  const end: FileEnd = { openEnded, cut: false };
   const header = expectBlock(file, HEADER_AT, 'HD');
   const budget: RoomBudget = { bytesLeft: limits.roomBytes };
   const channels: MdfChannel[] = [];
   const remarks: string[] = [];
   let records = 0;
   for (const block of chain(file, header.links[0] ?? 0, 'DG')) {
-    for await (const { group, found } of groupsOf(file, block, budget, limits, remarks)) {
+    for await (const { group, found } of groupsOf(file, block, budget, end, limits, remarks)) {
       records += found.count;
       channels.push(...(await channelsOf(file, group, found, limits, budget, remarks)));
     }
   }
-  return { channels, start: startOf(header), records, remarks, closed };
+  return { channels, start: startOf(header), records, remarks, closed, cut: end.cut };
 }
 
-async function* groupsOf(file: DataView, block: Block, budget: RoomBudget, { breathe }: MdfLimits, remarks: string[]) {
+async function* groupsOf(
+  file: DataView,
+  block: Block,
+  budget: RoomBudget,
+  end: FileEnd,
+  { breathe }: MdfLimits,
+  remarks: string[],
+) {
   const { firstChannelGroup, dataLink, idBytes } = dataGroup(block);
   const groups = chain(file, firstChannelGroup, 'CG').map(channelGroup);
   const [only] = groups;
   if (!only || dataLink === 0) return;
   if (![0, 1, 2, 4, 8].includes(idBytes)) throw new BlockFault('The size of the record ids is not known.', block.at);
-  const data = await dataBytes(file, dataLink, budget, breathe);
+  const data = await dataBytes(file, dataLink, budget, end, breathe);
   if (groups.length === 1 && !only.changingLength) {
     const { records, lostBytes } = plainRecords(data, only, idBytes);
     tellLost(lostBytes, remarks);

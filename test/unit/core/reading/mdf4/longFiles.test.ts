@@ -24,7 +24,7 @@ function file(): Uint8Array {
     view.setUint16(4 * i, 20 + (i % 160), true);
     view.setUint16(4 * i + 2, 120, true);
   }
-  return writeMdf4({ groups: [GROUP], records });
+  return writeMdf4({ groups: [GROUP], records, dataLast: true });
 }
 
 const BYTES = file();
@@ -74,5 +74,15 @@ describe('a long measurement file', () => {
 
   it('is read where file and values just fit', async () => {
     expect(await read({ memoryBytes: BYTES.length + 8 * ROWS })).toMatchObject({ ok: true });
+  });
+
+  it('shows its first rows by its first bytes', async () => {
+    const outcome = await read({ mostBytes: 200_000 });
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    const { channels } = outcome.value.capture;
+    const { length } = channels[0]?.values ?? [];
+    expect(length).toBeGreaterThan(45_000);
+    expect(length).toBeLessThan(50_000);
+    expect(channels[1]?.values[length - 1]).toBeCloseTo(0.6, 6);
   });
 });
