@@ -51,5 +51,8 @@ export async function writeLongDrive(place: string, rows: number): Promise<void>
     field('Engine speed', '1/min', 4, STEP.rpm),
     field('Coolant temperature', '°C', 6, STEP.coolant),
   ];
-  await writeFile(place, writeMdf4({ groups: [{ dataBytes: ROW_BYTES, cycles: rows, fields }], records, dataLast: true }));
+  await writeFile(
+    place,
+    writeMdf4({ groups: [{ dataBytes: ROW_BYTES, cycles: rows, fields }], records, dataLast: true }),
+  );
 }
