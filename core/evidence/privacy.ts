@@ -1,6 +1,6 @@
 // What belongs to a person and is left out of a copy unless it is asked for (T-PRIV-1).
 
-import type { Identity, VehicleRecord } from '../record/schema.ts';
+import type { VehicleRecord } from '../record/schema.ts';
 import type { Cell } from './sheet.ts';
 import type { Included } from './sheetInput.ts';
 import { textCell } from './words/numbers.ts';
@@ -23,7 +23,10 @@ export function vinCell(vin: string, included: boolean): Cell {
   return shown === '' ? LEFT_OUT : { kind: 'text', text: `${shown}${'·'.repeat(PRIVATE_END)} (last six left out)` };
 }
 
-/** The record without the private fields that are not included: they are empty, and the vehicle number ends early. */
+/**
+ * The record without the private fields that are not included: they are empty, and the vehicle number ends early. What was
+ * signed stays whole, names and all: without them its chain would not hold.
+ */
 export function withoutPrivate(record: VehicleRecord, include: Included): VehicleRecord {
   const { vin, plate, customer, complaint } = record.identity;
   return {
@@ -38,13 +41,18 @@ export function withoutPrivate(record: VehicleRecord, include: Included): Vehicl
   };
 }
 
-/** In words, what is recorded of the vehicle and was left out. */
-export function leftOutWords(identity: Identity, include: Included): string[] {
+/** In words, what is recorded and was left out. */
+export function leftOutWords(
+  { identity, opinions }: Pick<VehicleRecord, 'identity' | 'opinions'>,
+  include: Included,
+): string[] {
+  const signers = Object.values(opinions).map(({ author }) => author.name);
   const fields: readonly (readonly [string, string, boolean])[] = [
     ['the last six characters of the vehicle number', identity.vin, include.vin],
     ['the number plate', identity.plate, include.plate],
     ["the customer's name and address", identity.customer, include.customer],
     ["the customer's complaint", identity.complaint, include.complaint],
+    ['the names and licences under signed opinions', signers.join(''), include.signers],
   ];
   return fields.filter(([, text, included]) => text.trim() !== '' && !included).map(([words]) => words);
 }

@@ -2,6 +2,7 @@ import type { Capture } from '../capture/capture.ts';
 import type { Channel } from '../capture/channel.ts';
 import type { Comparison } from '../compare/comparison.ts';
 import type { VehicleScore } from '../findings/vehicleScore.ts';
+import type { CheckedLink } from '../opinions/chain.ts';
 import type { Temperature, VehicleRecord } from '../record/schema.ts';
 import type { DecimalSign } from './sheet.ts';
 
@@ -19,9 +20,17 @@ export interface Included {
   readonly plate: boolean;
   readonly customer: boolean;
   readonly complaint: boolean;
+  /** Names and licences under signed opinions. */
+  readonly signers: boolean;
 }
 
-export const NOTHING_PRIVATE: Included = { vin: false, plate: false, customer: false, complaint: false };
+export const NOTHING_PRIVATE: Included = {
+  vin: false,
+  plate: false,
+  customer: false,
+  complaint: false,
+  signers: false,
+};
 
 export interface SheetSettings {
   readonly temperatureUnit: Temperature['unit'];
@@ -59,6 +68,8 @@ export interface SheetInput {
   readonly score: VehicleScore;
   /** By capture id; a capture that is not open has none, and the sheet says what only the record knows of it. */
   readonly captures: Readonly<Record<string, CaptureFacts>>;
+  /** Everything that was signed, checked, in the order of its chain. */
+  readonly opinions: readonly CheckedLink[];
   readonly pictures: readonly SheetPicture[];
   readonly comparisons: readonly SheetComparison[];
   /** A hash that lets others see whether they hold the same thing, made by the caller; null where there is none. */

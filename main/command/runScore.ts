@@ -6,6 +6,7 @@ import { basename, resolve } from 'node:path';
 import type { Readable } from 'node:stream';
 import { buildCommandReport, buildDescribeReport } from '../../core/contract/buildCommandReport.ts';
 import type { ReportedBundle } from '../../core/contract/commandReport.ts';
+import type { Sheet } from '../../core/evidence/sheet.ts';
 import { showControlsOnOneLine } from '../../core/evidence/words/showControls.ts';
 import { type Outcome, type Problem, problemLine } from '../../core/reading/problem.ts';
 import type { readCapture } from '../../core/reading/readCapture.ts';
@@ -42,7 +43,7 @@ export interface World {
   memory(): Promise<number>;
   readonly score: typeof scoreCapture;
   /** Writes the sheet; a refusal says why it could not. */
-  writeSheet(sheet: ReturnType<typeof sheetOf>, to: NonNullable<ScoreArguments['sheet']>): Promise<Outcome<null>>;
+  writeSheet(sheet: Sheet, to: NonNullable<ScoreArguments['sheet']>): Promise<Outcome<null>>;
 }
 
 /** Runs the command. Resolves with its exit status; rejects only where a promise inside the program is broken. */
@@ -75,7 +76,7 @@ async function scoreAll(asked: ScoreArguments, columns: Columns, world: World): 
     statuses.push(...(await scoreNamed({ named, input: i + 1, folder, stdin, read, memory }, run)));
   }
   if (asked.sheet !== null && run.scored.length > 0) {
-    const written = await world.writeSheet(sheetOf(run.scored, asked, world.now(), run.bundled), asked.sheet);
+    const written = await world.writeSheet(await sheetOf(run.scored, asked, world.now(), run.bundled), asked.sheet);
     if (!written.ok) statuses.push(complain(world, problemLine(written.problem), EXIT_STATUS.wrongUsage));
   }
   return worst(statuses);

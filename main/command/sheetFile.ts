@@ -15,6 +15,7 @@ import { dayOf } from '../../core/evidence/words/quantities.ts';
 import { FINDING_WORDS, WINDOW_KIND_WORDS } from '../../core/evidence/words/terms.ts';
 import { judgeVehicle } from '../../core/findings/judgeVehicle.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
+import { checkOpinions } from '../../core/opinions/chain.ts';
 import { canonicalJson } from '../../core/record/canonical.ts';
 import { evidenceOf } from '../../core/record/evidenceOf.ts';
 import { newVehicle } from '../../core/record/newVehicle.ts';
@@ -35,12 +36,12 @@ export interface ScoredInput extends ReadWithChoice {
  * The sheet over all captures of one call. `now` is RFC 3339 with offset. `bundled` is the record of a bundle that was the
  * whole of what was asked for; otherwise a record is made of the captures and the flags.
  */
-export function sheetOf(
+export async function sheetOf(
   scored: readonly ScoredInput[],
   asked: ScoreArguments,
   now: string,
   bundled: VehicleRecord | null = null,
-): Sheet {
+): Promise<Sheet> {
   const record = bundled ?? recordOf(scored, asked, now);
   const byId = new Map(scored.map(({ captureId, capture }) => [captureId, capture]));
   const evidence = evidenceOf(record, (id) => {
@@ -51,6 +52,7 @@ export function sheetOf(
   return buildSheet({
     record,
     score,
+    opinions: await checkOpinions(record, async (text) => sha256Of(text)),
     captures: Object.fromEntries(scored.map((one) => [one.captureId, factsOf(one)])),
     pictures: scored.flatMap((one) => pictureOf(one, record, score, now)),
     comparisons: [],

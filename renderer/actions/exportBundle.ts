@@ -38,7 +38,8 @@ export async function exportBundle(
   const whole = recordOf(program.record.getState());
   if (whole === null) return null;
   const record = withoutPrivate(whole, include);
-  const sheet = await makeSheet(program, include, record);
+  // The record holds the names under what was signed, so its sheet does not hide them.
+  const sheet = await makeSheet(program, { ...include, signers: true }, record);
   if (sheet === null) return null;
   const suggestedName = fileName(whole.identity.name.slice(0, LONGEST_STEM), 'tailtrace-bundle');
   const made = await program.shell.exportBundle({

@@ -2,6 +2,7 @@ import { buildSheet } from '../../core/evidence/buildSheet.ts';
 import type { Sheet } from '../../core/evidence/sheet.ts';
 import type { CaptureFacts, Included, SheetComparison, SheetPicture } from '../../core/evidence/sheetInput.ts';
 import { describe, tracePicture } from '../../core/evidence/tracePicture.ts';
+import { checkOpinions } from '../../core/opinions/chain.ts';
 import { canonicalJson } from '../../core/record/canonical.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
@@ -31,6 +32,7 @@ export async function makeSheet(
   return buildSheet({
     record,
     score,
+    opinions: await checkOpinions(record, sha256Of),
     captures: factsOf(program.captures.getState().held, record),
     pictures: await picturesOf(program, record),
     comparisons: await comparisonsOf(program, record),

@@ -39,6 +39,7 @@ export function BundleDialog({ onClose }: DialogProps) {
   useEffect(() => void weigh(), [weigh]);
   useEffect(() => () => void program.shell.cancelBundle(null), [program]);
 
+  const signed = Object.keys(record?.opinions ?? {}).length > 0;
   const going = captures.filter(({ id }) => !without.has(id));
   const reason = packing ? 'It is being packed.' : reasonAgainst(going, weighed, scoring);
   const change = (next: () => void): void => {
@@ -98,6 +99,11 @@ export function BundleDialog({ onClose }: DialogProps) {
           <legend>Put in, too</legend>
           <PrivateChoices include={include} onInclude={(next) => change(() => setInclude(next))} />
           <p className="soft">What is not ticked is left out of the record and of the sheet, which says so.</p>
+          {signed && (
+            <p className="soft">
+              Signed opinions go in whole, with the names under them: without those their chain would not hold.
+            </p>
+          )}
         </fieldset>
       </div>
     </Dialog>

@@ -1,11 +1,14 @@
 import { Download, FolderOpen, Printer } from 'lucide-react';
 import { useEffect, useState } from 'react';
+import { useStore } from 'zustand';
 import type { Sheet } from '../../core/evidence/sheet.ts';
 import { type Included, NOTHING_PRIVATE } from '../../core/evidence/sheetInput.ts';
 import { exportSheet, htmlOf, printSheet, type SheetKind } from '../actions/exportSheet.ts';
 import { makeSheet } from '../actions/makeSheet.ts';
 import { useProgram } from '../program/programContext.ts';
+import { recordOf } from '../state/recordStore.ts';
 import { Button } from '../widgets/Button.tsx';
+import { CheckField } from '../widgets/CheckField.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
 import { Problems } from '../workspace/Problems.tsx';
 import type { DialogProps } from './dialogProps.ts';
@@ -24,6 +27,7 @@ const KINDS: readonly { kind: SheetKind; words: string }[] = [
 export function SheetDialog({ onClose }: DialogProps) {
   const program = useProgram();
   const [include, setInclude] = useState<Included>(NOTHING_PRIVATE);
+  const signed = useStore(program.record, (state) => Object.keys(recordOf(state)?.opinions ?? {}).length > 0);
   const [sheet, setSheet] = useState<Sheet | null>(null);
   const [exported, setExported] = useState(false);
 
@@ -75,6 +79,13 @@ export function SheetDialog({ onClose }: DialogProps) {
         <fieldset className="sheetChoices">
           <legend>Put in, too</legend>
           <PrivateChoices include={include} onInclude={setInclude} />
+          {signed && (
+            <CheckField
+              label="Names under signed opinions"
+              checked={include.signers}
+              onChecked={(signers) => setInclude({ ...include, signers })}
+            />
+          )}
           <p className="soft">What is not ticked is left out, and the sheet says that it was.</p>
           <Problems places={['export']} />
         </fieldset>

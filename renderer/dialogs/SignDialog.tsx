@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { DISAGREEMENT_WORDS } from '../../core/evidence/words/opinions.ts';
 import { confidenceWords } from '../../core/opinions/confidence.ts';
@@ -35,13 +35,18 @@ interface SignFormProps extends DialogProps {
 
 function SignForm({ record, answers, onClose }: SignFormProps) {
   const program = useProgram();
-  const [draft, setDraft] = useState<SignDraft>(() => begun(program.dialogs.getState().signDraft, record, answers));
+  const [first] = useState(() => begun(program.dialogs.getState().signDraft, record, answers));
+  useLayoutEffect(() => program.dialogs.getState().keepDraft(first), [program, first]);
+  const draft = useStore(program.dialogs, (state) => state.signDraft) ?? first;
   const { reader, licence } = useStore(program.settings, (state) => state.settings);
   const [author, setAuthor] = useState({ name: reader, licence });
   const [problem, setProblem] = useState<string | null>(null);
   const [signing, setSigning] = useState(false);
-  const change = (part: Partial<SignDraft>): void => setDraft((before) => ({ ...before, ...part }));
-  useEffect(() => program.dialogs.getState().keepDraft(draft), [program, draft]);
+  // Straight into the store: a field gives what was typed last also while the dialog goes.
+  const change = (part: Partial<SignDraft>): void => {
+    const { signDraft, keepDraft } = program.dialogs.getState();
+    keepDraft({ ...(signDraft ?? first), ...part });
+  };
 
   const sign = async (): Promise<void> => {
     const missing = whatIsMissing(draft, author.name);

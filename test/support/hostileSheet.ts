@@ -2,6 +2,7 @@
 
 import type { SheetInput } from '../../core/evidence/sheetInput.ts';
 import type { Verdict } from '../../core/findings/finding.ts';
+import type { Signed } from '../../core/record/opinionSchema.ts';
 import { sheetInput } from './sheetInput.ts';
 
 /** `text` everywhere. `include` decides about the private fields. */
@@ -56,6 +57,7 @@ export function hostileSheet(text: string, include = true): SheetInput {
         },
       })),
     },
+    opinions: input.opinions.map((link) => ({ ...link, entry: hostileEntry(link.entry, text) })),
     captures: {
       c1: {
         ...facts,
@@ -83,8 +85,23 @@ export function hostileSheet(text: string, include = true): SheetInput {
       ...settings,
       reader: text,
       coreVersion: text,
-      include: { vin: include, plate: include, customer: include, complaint: include },
+      include: { vin: include, plate: include, customer: include, complaint: include, signers: include },
     },
+  };
+}
+
+function hostileEntry(entry: Signed, text: string): Signed {
+  const signed = { author: { name: text, licence: text }, coreVersion: text };
+  if (entry.kind === 'withdrawal') return { ...entry, ...signed, reason: text };
+  return {
+    ...entry,
+    ...signed,
+    reasons: text,
+    nextTest: text,
+    windows: entry.windows.map((window) => ({
+      ...window,
+      coreSaid: window.coreSaid.map((said) => ({ ...said, coreVersion: text })),
+    })),
   };
 }
 

@@ -110,6 +110,13 @@ export function sheetInput(): SheetInput {
         ],
       },
     },
+    // As checkOpinions gives them: test/unit/core/opinions checks that.
+    opinions: Object.values(keptRecord().opinions).map((entry) => ({
+      entry,
+      state: 'whole',
+      sha256: 'cd'.repeat(32),
+      sameRecord: entry.id === 'o3',
+    })),
     pictures: [
       {
         captureId: 'c1',

@@ -4,6 +4,7 @@ import { cautions } from './cautions.ts';
 import { comparisons } from './comparisons.ts';
 import { leftOut } from './leftOut.ts';
 import { notes } from './notes.ts';
+import { opinions } from './opinions.ts';
 import { papers } from './papers.ts';
 import { promises } from './promises.ts';
 import { restsOn } from './restsOn.ts';
@@ -33,6 +34,7 @@ export const SECTIONS: readonly SectionMaker[] = registry('section of the sheet'
   cautions,
   warranty,
   papers,
+  opinions,
   secondReader,
   windowDetails,
 ]);

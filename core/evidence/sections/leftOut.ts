@@ -5,7 +5,7 @@ import type { SectionMaker } from './section.ts';
 export const leftOut: SectionMaker = {
   id: 'leftOut',
   build({ record, settings }) {
-    const items = leftOutWords(record.identity, settings.include);
+    const items = leftOutWords(record, settings.include);
     const text =
       items.length === 0 ? 'Nothing that is recorded was left out of this copy.' : 'For privacy this copy leaves out:';
     return {

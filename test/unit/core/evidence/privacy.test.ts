@@ -13,8 +13,11 @@ const CANARIES = {
   plate: 'PLATECANARY',
   customer: 'CUSTOMERCANARY',
   complaint: 'COMPLAINTCANARY',
+  signers: 'SIGNERCANARY',
 } as const;
-const FIELDS = ['vin', 'plate', 'customer', 'complaint'] as const;
+const FIELDS = ['vin', 'plate', 'customer', 'complaint', 'signers'] as const;
+/** What was signed goes with a record in whole. */
+const RECORD_FIELDS = ['vin', 'plate', 'customer', 'complaint'] as const;
 
 function inputWith(include: Included) {
   const input = sheetInput();
@@ -25,7 +28,14 @@ function inputWith(include: Included) {
     customer: `Mr ${CANARIES.customer}\nStreet 5\n+00 000 000\nmail@example.org`,
     complaint: CANARIES.complaint,
   };
-  return { ...input, record: { ...input.record, identity }, settings: { ...input.settings, include } };
+  const author = { name: CANARIES.signers, licence: `Licence ${CANARIES.signers}` };
+  const opinions = Object.values(input.record.opinions).map((entry) => ({ ...entry, author }));
+  return {
+    ...input,
+    record: { ...input.record, identity, opinions: Object.fromEntries(opinions.map((one) => [one.id, one])) },
+    opinions: input.opinions.map((link, i) => ({ ...link, entry: opinions[i] ?? link.entry })),
+    settings: { ...input.settings, include },
+  };
 }
 
 /** Every export as one text. What a format escapes is taken back, so that no canary hides behind an entity. */
@@ -42,7 +52,15 @@ function everything(include: Included): string {
 describe('T-PRIV-1', () => {
   test('by default no private field is in any export, and the vehicle number lacks its last six characters', () => {
     const text = everything(NOTHING_PRIVATE);
-    for (const canary of [CANARIES.plate, CANARIES.customer, CANARIES.complaint, 'Street 5', '+00 000', 'mail@']) {
+    for (const canary of [
+      CANARIES.plate,
+      CANARIES.customer,
+      CANARIES.complaint,
+      CANARIES.signers,
+      'Street 5',
+      '+00 000',
+      'mail@',
+    ]) {
       expect(text).not.toContain(canary);
     }
     expect(text).toContain('AB1CDQUAYS');
@@ -55,17 +73,17 @@ describe('T-PRIV-1', () => {
   });
 
   test('the sheet says what it leaves out, and nothing that was never recorded', () => {
-    const { identity } = inputWith(NOTHING_PRIVATE).record;
-    expect(leftOutWords(identity, NOTHING_PRIVATE)).toEqual([
+    const { identity, opinions } = inputWith(NOTHING_PRIVATE).record;
+    expect(leftOutWords({ identity, opinions }, NOTHING_PRIVATE)).toEqual([
       'the last six characters of the vehicle number',
       'the number plate',
       "the customer's name and address",
       "the customer's complaint",
+      'the names and licences under signed opinions',
     ]);
-    expect(leftOutWords(identity, { ...NOTHING_PRIVATE, plate: true, vin: true })).toHaveLength(2);
-    expect(leftOutWords({ ...identity, vin: '', plate: ' ', customer: '', complaint: '' }, NOTHING_PRIVATE)).toEqual(
-      [],
-    );
+    expect(leftOutWords({ identity, opinions }, { ...NOTHING_PRIVATE, plate: true, vin: true })).toHaveLength(3);
+    const bare = { ...identity, vin: '', plate: ' ', customer: '', complaint: '' };
+    expect(leftOutWords({ identity: bare, opinions: {} }, NOTHING_PRIVATE)).toEqual([]);
     expect(everything(NOTHING_PRIVATE)).toContain('For privacy this copy leaves out:');
   });
 
@@ -83,18 +101,18 @@ describe('a record that is handed over', () => {
   test('holds no private field by default, and everything else', () => {
     const given = withoutPrivate(record, NOTHING_PRIVATE);
     const text = JSON.stringify(given);
-    for (const canary of Object.values(CANARIES)) expect(text).not.toContain(canary);
+    for (const field of RECORD_FIELDS) expect(text).not.toContain(CANARIES[field]);
     expect(given.identity.vin).toBe('AB1CDQUAYS');
     expect({ ...given, identity: record.identity }).toEqual(record);
   });
 
-  test.each(FIELDS)('holds %s where it was ticked, and no other', (field) => {
+  test.each(RECORD_FIELDS)('holds %s where it was ticked, and no other', (field) => {
     const text = JSON.stringify(withoutPrivate(record, { ...NOTHING_PRIVATE, [field]: true }));
-    for (const other of FIELDS) expect(text.includes(CANARIES[other]), other).toBe(other === field);
+    for (const other of RECORD_FIELDS) expect(text.includes(CANARIES[other]), other).toBe(other === field);
   });
 
   test('is the record itself where everything was ticked', () => {
-    const all = { vin: true, plate: true, customer: true, complaint: true };
+    const all = { vin: true, plate: true, customer: true, complaint: true, signers: true };
     expect(withoutPrivate(record, all)).toEqual(record);
   });
 });
