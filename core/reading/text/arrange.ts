@@ -106,7 +106,8 @@ function isTextTime({ sample }: TextColumn): boolean {
   return sample.timeForm !== null && sample.timeForm.kind !== 'date';
 }
 
-function isNamedTime(column: TextColumn): boolean {
+/** Whether the heading or the unit says time, and nothing else that is measured. */
+export function isNamedTime(column: TextColumn): boolean {
   const quantity = column.unit === null ? null : (findUnit(column.unit)?.quantity ?? null);
   if (quantity !== null && quantity !== 'time' && quantity !== 'count') return false;
   const ideas = conceptsIn(plainWords(column.heading));
@@ -139,8 +140,9 @@ function risingFirstColumn(columns: readonly TextColumn[]): TextColumn | null {
   const { numbers } = first.sample;
   const plain = plainWords(first.heading);
   if (conceptsIn(plain).size > 0 && !conceptsIn(plain).has('time')) return null;
-  // A bare count of rows says nothing about time.
+  // A bare count of rows says nothing about time; with fractions it is none, whatever letters its name begins with.
   if (
+    numbers.every(Number.isInteger) &&
     /(?:^| )(?:index|idx|no|nr|nummer|number|sample|samples|row|zeile|count|n|num|record|id|ligne|fila|muestra)(?: |$)/.test(
       plain,
     )

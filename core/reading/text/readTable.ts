@@ -11,7 +11,7 @@ import { REFUSALS, refused } from '../refusals.ts';
 import { shownText } from '../shownText.ts';
 import { startClockOf } from '../time/startClockOf.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
-import { findTime } from './arrange.ts';
+import { findTime, isNamedTime } from './arrange.ts';
 import { headerKeyOf } from './headerKey.ts';
 import { isBlank } from './headerRows.ts';
 import { layoutWords } from './layoutWords.ts';
@@ -102,9 +102,12 @@ function timePlanWarnings(head: TextHead, time: TimePlan): CaptureWarning[] {
     { id, detail, row: null, count: 1, repaired: false },
   ];
   if (time.kind === 'rate' && time.from === 'assumed') {
+    const still = head.columns.find(isNamedTime);
+    const what =
+      still === undefined ? 'The file has no times' : `“${shownText(still.name, 60)}” tells no row from another`;
     return say(
       'noTime',
-      `The file has no times; ${time.rateHz} rows a second were assumed, so all durations and frequencies may be wrong.`,
+      `${what}; ${time.rateHz} rows a second were assumed, so all durations and frequencies may be wrong.`,
     );
   }
   if (time.kind === 'rate' && time.from === 'file') {

@@ -62,6 +62,18 @@ describe('the scale of numeric times', () => {
     expect(capture.startClock).toBe('13:05:30');
   });
 
+  it('a time that stands still is named as the reason why a rate is assumed', async () => {
+    const { capture, question } = await readText(drive('Time (s)', () => '12.5'));
+    expect(capture.warnings.find(({ id }) => id === 'noTime')?.detail).toContain('“Time” tells no row from another');
+    expect(question?.needsRate).toBe(true);
+  });
+
+  it('a first column with fractions of its steps is the time, in any language', async () => {
+    const { capture } = await readText(drive('No. ñ', (s) => s.toFixed(1)));
+    expect(capture.durationS).toBeCloseTo(9.9, 9);
+    expect(ids(capture)).toEqual(['timeGuessed']);
+  });
+
   it('seconds that jump by 40 are seconds', async () => {
     const { capture } = await readText(drive('Time (s)', (s) => (s < 5 ? 155 + s : 255 + s).toFixed(1)));
     expect(capture.durationS).toBeCloseTo(109.9, 6);
