@@ -32,16 +32,23 @@ export async function pickCaptures(program: Program): Promise<void> {
 /** Opens files that were dropped on the window. What is no file says so at once. */
 export async function openDropped(program: Program, files: readonly unknown[], into: Into): Promise<void> {
   const taken = await program.shell.takeFiles(files);
+  program.notices.getState().clear('open');
   for (const one of taken) if (!one.ok) tell(program, one.problem);
-  await openPicked(
+  await openEach(
     program,
     taken.flatMap((one) => (one.ok ? [one.picked] : [])),
     into,
   );
 }
 
-/** Opens picked files one after another and shows the last of them; a bundle is looked at before it is taken in. */
+/** Opens picked files one after another and shows the last of them; each that cannot be opened says why. */
 export async function openPicked(program: Program, picks: readonly Picked[], into: Into = 'open'): Promise<void> {
+  program.notices.getState().clear('open');
+  await openEach(program, picks, into);
+}
+
+/** A bundle is looked at before it is taken in. */
+async function openEach(program: Program, picks: readonly Picked[], into: Into): Promise<void> {
   let where = into;
   for (const picked of picks) {
     if (picked.bundle !== true && (await openOne(program, picked, where))) where = 'open';
@@ -55,7 +62,6 @@ export async function openPicked(program: Program, picks: readonly Picked[], int
 
 /** Opens one file, whose first rows are shown while it is read. False where it did not become a capture. */
 async function openOne(program: Program, picked: Picked, into: Into): Promise<boolean> {
-  program.notices.getState().clear('open');
   const over = showBeginning(program, picked);
   try {
     const outcome = await readPicked(program, picked, 'recalled');

@@ -41,7 +41,6 @@ export async function takeBundle(program: Program, bundle: ReceivedBundle): Prom
 
 async function checkOne(program: Program, { token, name, bytes }: Picked): Promise<ReceivedBundle | null> {
   const { shell, captures, clock, notices } = program;
-  notices.getState().clear('open');
   const id = program.newId();
   const cancel = () => void shell.cancelBundle(null);
   captures.getState().addJob({ id, name, bytes, startedAt: clock.now(), progress: null, checking: true, cancel });

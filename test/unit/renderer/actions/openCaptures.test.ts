@@ -71,6 +71,20 @@ describe('a sample drive', () => {
 });
 
 describe('files of one’s own', () => {
+  it('that cannot be opened each say so, and the next files that are opened take that away', async () => {
+    const window = await startWindow();
+    const { program } = window;
+    const told = () => program.notices.getState().problems.map(({ problem }) => problem.where);
+    await openPicked(program, [
+      window.file('one.csv', ''),
+      window.file('two.png', '\x89PNG'),
+      window.file('bay-3.csv', PLAIN),
+    ]);
+    expect(told()).toEqual(['one.csv', 'two.png']);
+    await openPicked(program, [window.file('bay-4.csv', `${PLAIN}\n20.0,0.1,0.65`)]);
+    expect(told()).toEqual([]);
+  });
+
   it('begin a vehicle named after the first, and join it afterwards', async () => {
     const window = await startWindow();
     await openPicked(window.program, [window.file('bay-3.csv', PLAIN)]);
