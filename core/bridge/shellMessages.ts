@@ -4,6 +4,7 @@
 
 import { z } from 'zod';
 import { headerChoiceSchema } from '../record/headerChoice.ts';
+import { signedSchema } from '../record/opinionSchema.ts';
 import { vehicleRecordSchema } from '../record/schema.ts';
 
 const nothing = z.null();
@@ -122,6 +123,10 @@ export const receivedBundleSchema = z.strictObject({
   windows: z.number().int().nonnegative(),
   notes: z.number().int().nonnegative(),
   readings: z.number().int().nonnegative(),
+  opinions: z.number().int().nonnegative(),
+  vehicleId,
+  /** What was signed in it after everything that is signed here: it may be taken over alone. Empty where there is none. */
+  newOpinions: z.array(signedSchema),
 });
 export type ReceivedBundle = z.infer<typeof receivedBundleSchema>;
 

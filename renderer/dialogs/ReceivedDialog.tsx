@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { ReceivedBundle } from '../../core/bridge/shellMessages.ts';
 import { CORE_VERSION } from '../../core/version.ts';
-import { showReceived, takeBundle } from '../actions/receiveBundles.ts';
+import { showReceived, takeBundle, takeOpinions } from '../actions/receiveBundles.ts';
 import { useProgram } from '../program/programContext.ts';
 import { Button } from '../widgets/Button.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
@@ -9,6 +9,7 @@ import { bytesWords, countWords } from '../words/numbers.ts';
 import { instantWords } from '../words/times.ts';
 import { Problems } from '../workspace/Problems.tsx';
 import { ManifestHash } from './ManifestHash.tsx';
+import { NewOpinions } from './opinions/NewOpinions.tsx';
 
 interface ReceivedDialogProps {
   /** The first is shown; the others follow when it goes. */
@@ -27,9 +28,9 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
   const program = useProgram();
   const [bundle, ...others] = bundles;
   const [taking, setTaking] = useState(false);
-  const take = async (): Promise<void> => {
+  const take = async (deed: typeof takeBundle): Promise<void> => {
     setTaking(true);
-    const taken = await takeBundle(program, bundle).finally(() => setTaking(false));
+    const taken = await deed(program, bundle).finally(() => setTaking(false));
     if (taken) showReceived(program, others);
   };
   return (
@@ -41,10 +42,19 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
       foot={
         <>
           <Button onPress={() => showReceived(program, others)}>Leave it</Button>
+          {bundle.newOpinions.length > 0 && (
+            <Button
+              look="outline"
+              reason={taking ? 'It is being taken in.' : null}
+              onPress={() => void take(takeOpinions)}
+            >
+              Take over the opinions
+            </Button>
+          )}
           <Button
             look="main"
             reason={taking ? 'It is being taken in.' : reasonAgainst(bundle)}
-            onPress={() => void take()}
+            onPress={() => void take(takeBundle)}
           >
             {TAKE_WORDS[bundle.here]}
           </Button>
@@ -65,12 +75,13 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
         </p>
       )}
       {hereWords(bundle) !== null && <p>{hereWords(bundle)}</p>}
+      <NewOpinions bundle={bundle} />
     </Dialog>
   );
 }
 
 function Contents({ bundle }: { readonly bundle: ReceivedBundle }) {
-  const { captures, windows, notes, readings, madeAt } = bundle;
+  const { captures, windows, notes, readings, opinions, madeAt } = bundle;
   return (
     <table className="plainTable">
       <tbody>
@@ -94,6 +105,7 @@ function Contents({ bundle }: { readonly bundle: ReceivedBundle }) {
               countWords(windows, 'window'),
               countWords(notes, 'note'),
               countWords(readings, 'temperature reading'),
+              countWords(opinions, 'signed entry', 'signed entries'),
             ].join(', ')}
           </td>
         </tr>

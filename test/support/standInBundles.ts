@@ -3,6 +3,7 @@
 import type { ReceivedBundle, ShellBridge } from '../../core/bridge/shellMessages.ts';
 import { readBundle } from '../../core/evidence/bundle/readBundle.ts';
 import { writeBundle } from '../../core/evidence/bundle/writeBundle.ts';
+import { continuingOpinions } from '../../core/opinions/continuing.ts';
 import { receiveRecord } from '../../core/record/receiveRecord.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
@@ -27,6 +28,8 @@ export async function sha256Of(bytes: Uint8Array): Promise<string> {
   const digest = await crypto.subtle.digest('SHA-256', new Uint8Array(bytes));
   return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
+
+const sha256OfText = (text: string): Promise<string> => sha256Of(new TextEncoder().encode(text));
 
 export function standInBundles(ground: BundleGround): BundleRequests {
   const open = async (token: string) => {
@@ -60,6 +63,7 @@ export function standInBundles(ground: BundleGround): BundleRequests {
       const opened = await open(token);
       if (!opened.ok) return opened;
       const { record, manifest, manifestSha256, otherCore } = opened.value;
+      const known = ground.known(record.id);
       const bundle: ReceivedBundle = {
         token,
         name: opened.file.name,
@@ -69,7 +73,7 @@ export function standInBundles(ground: BundleGround): BundleRequests {
         coreVersion: manifest.coreVersion,
         otherCore: otherCore !== null,
         vehicle: record.identity.name,
-        here: ground.known(record.id) === null ? 'nothing' : 'other',
+        here: known === null ? 'nothing' : 'other',
         captures: Object.values(record.captures).map(({ id, name, bytes }) => ({
           id,
           name,
@@ -79,6 +83,9 @@ export function standInBundles(ground: BundleGround): BundleRequests {
         windows: Object.keys(record.windows).length,
         notes: Object.keys(record.notes).length,
         readings: Object.keys(record.readings).length,
+        opinions: Object.keys(record.opinions).length,
+        vehicleId: record.id,
+        newOpinions: known === null ? [] : await continuingOpinions(record, known, sha256OfText),
       };
       return { ok: true, bundle };
     },

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { ReceivedBundle } from '../../../core/bridge/shellMessages.ts';
+import { continuingOpinions } from '../../../core/opinions/continuing.ts';
 import type { Problem } from '../../../core/reading/problem.ts';
 import { receiveRecord } from '../../../core/record/receiveRecord.ts';
 import { sameValue } from '../../../core/record/sameValue.ts';
@@ -7,6 +8,7 @@ import type { VehicleRecord } from '../../../core/record/schema.ts';
 import type { ToldBundle } from '../../bundles/bundleWorker.ts';
 import type { PlacedCapture } from '../../bundles/weighCaptures.ts';
 import { localInstant } from '../../command/localInstant.ts';
+import { sha256Of } from '../../store/sealedRecord.ts';
 import type { Handlers } from '../receive.ts';
 import type { ShellTools } from './tools.ts';
 
@@ -35,7 +37,7 @@ export function bundleHandlers({
       if (!opened.ok) return opened;
       checked.set(token, opened.value);
       const known = await store.known(opened.value.record.id);
-      return { ok: true, bundle: received(token, file.name, opened.value, known) };
+      return { ok: true, bundle: await received(token, file.name, opened.value, known) };
     },
     async takeBundle({ token, manifestSha256 }) {
       const file = library.tokens.find(token);
@@ -63,12 +65,12 @@ export function bundleHandlers({
   };
 }
 
-function received(
+async function received(
   token: string,
   name: string,
   { record, manifest, manifestSha256, fileSha256, otherCore }: ToldBundle,
   known: VehicleRecord | 'none' | 'unreadable',
-): ReceivedBundle {
+): Promise<ReceivedBundle> {
   const enclosed = new Set(manifest.captures.map(({ captureId }) => captureId));
   const count = (entries: Readonly<Record<string, unknown>>): number => Object.keys(entries).length;
   return {
@@ -90,6 +92,10 @@ function received(
     windows: count(record.windows),
     notes: count(record.notes),
     readings: count(record.readings),
+    opinions: count(record.opinions),
+    vehicleId: record.id,
+    newOpinions:
+      typeof known === 'string' ? [] : await continuingOpinions(record, known, async (text) => sha256Of(text)),
   };
 }
 

@@ -4,14 +4,17 @@ import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { manifestSchema } from '../../../../core/evidence/bundle/manifest.ts';
 import { NOTHING_PRIVATE } from '../../../../core/evidence/sheetInput.ts';
+import { checkOpinions } from '../../../../core/opinions/chain.ts';
 import { canonicalJson } from '../../../../core/record/canonical.ts';
 import { setIdentity } from '../../../../core/record/edits/vehicle.ts';
 import type { VehicleRecord } from '../../../../core/record/schema.ts';
 import { exportBundle, weighCaptures } from '../../../../renderer/actions/exportBundle.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
-import { showReceived, takeBundle } from '../../../../renderer/actions/receiveBundles.ts';
+import { signOpinion, withdrawOpinion } from '../../../../renderer/actions/opinions.ts';
+import { showReceived, takeBundle, takeOpinions } from '../../../../renderer/actions/receiveBundles.ts';
 import { acceptAllOffers } from '../../../../renderer/actions/windows.ts';
 import { recordOf } from '../../../../renderer/state/recordStore.ts';
+import { nodeSha256 } from '../../../support/signedChain.ts';
 import { startWindow, type TestWindow } from '../../../support/windowProgram.ts';
 
 const PRIVATE = { plate: 'PLATECANARY', customer: 'CUSTOMERCANARY', complaint: 'COMPLAINTCANARY' };
@@ -35,6 +38,13 @@ async function written(captures: 'with' | 'without' = 'with') {
   const content = window.standIn.exported.at(-1)?.content;
   if (made === null || !(content instanceof Uint8Array)) throw new Error('no bundle was written');
   return { window, made, bytes: content };
+}
+
+async function bundleOf({ program, standIn }: TestWindow): Promise<Uint8Array> {
+  await exportBundle(program, NOTHING_PRIVATE, []);
+  const content = standIn.exported.at(-1)?.content;
+  if (!(content instanceof Uint8Array)) throw new Error('no bundle was written');
+  return content;
 }
 
 function receivedIn({ program }: TestWindow) {
@@ -102,6 +112,50 @@ describe('a bundle that is opened', () => {
     expect(vehicleOf(window).identity.name).toBe('Van 14 (invented) (received 2026-11-24)');
     const loaded = await window.program.shell.loadVehicle({ id: mine.id });
     expect(loaded.ok && loaded.record).toEqual(mine);
+  });
+
+  it('brings what was signed elsewhere into the vehicle here, which stays as it is, and the chain is whole', async () => {
+    const { window: first } = await written();
+    const opinion = { author: { name: 'A', licence: '' }, finding: 'weak' as const, confidence: 60, reasons: '' };
+    const draft = { ...opinion, nextTest: '', answers: null, disagreement: null, windowIds: [] };
+    await signOpinion(first.program, draft);
+    const second = await startWindow();
+    await openPicked(second.program, [second.file('to.zip', await bundleOf(first))]);
+    await takeBundle(second.program, receivedIn(second)[0]);
+    await second.quiet();
+    const answers = Object.keys(vehicleOf(second).opinions)[0] ?? '';
+    const author = { name: 'B', licence: '' };
+    await signOpinion(second.program, { ...draft, author, answers, finding: 'cannotTell' });
+    await withdrawOpinion(second.program, { withdraws: answers, author, reason: 'By agreement.' });
+
+    const mine = vehicleOf(first);
+    const back = await bundleOf(second);
+    await openPicked(first.program, [first.file('back.zip', back)]);
+    const [received] = receivedIn(first);
+    expect(received).toMatchObject({ here: 'other', opinions: 3, vehicleId: mine.id });
+    expect(received.newOpinions.map(({ kind, author: by }) => [kind, by.name])).toEqual([
+      ['opinion', 'B'],
+      ['withdrawal', 'B'],
+    ]);
+    expect(await takeOpinions(first.program, received)).toBe(true);
+    await first.quiet();
+    const { opinions, ...rest } = vehicleOf(first);
+    expect({ ...rest, opinions: mine.opinions }).toEqual(mine);
+    expect(opinions).toEqual(vehicleOf(second).opinions);
+    expect((await checkOpinions(vehicleOf(first), nodeSha256)).map(({ state }) => state)).toEqual(
+      Array(3).fill('whole'),
+    );
+    first.program.record.getState().undo();
+    expect(vehicleOf(first).opinions).toBe(opinions);
+    const loaded = await first.program.shell.loadVehicle({ id: mine.id });
+    expect(loaded.ok && loaded.record.opinions).toEqual(opinions);
+
+    // A second time there is nothing new, and after something was signed here it no longer continues.
+    await openPicked(first.program, [first.file('again.zip', back)]);
+    expect(receivedIn(first)[0].newOpinions).toEqual([]);
+    expect(await takeOpinions(first.program, received)).toBe(false);
+    expect(first.program.notices.getState().problems).toMatchObject([{ problem: { id: 'bundle.notContinued' } }]);
+    expect(vehicleOf(first).opinions).toBe(opinions);
   });
 
   it('is refused where it was changed, and the work at hand stays', async () => {

@@ -139,6 +139,14 @@ describe('a bundle that is taken in', () => {
     expect(await there.library.find(CAPTURE_SHA, 'x')).not.toBeNull();
   });
 
+  it('tells what was signed in it after all that is signed here', async () => {
+    const path = await bundleOf(record());
+    const there = await computer('receiver');
+    const { o3, ...opinions } = record().opinions;
+    await there.store.save({ ...record(), opinions });
+    expect(await check(there, path)).toMatchObject({ here: 'other', opinions: 3, newOpinions: [o3] });
+  });
+
   it('is nothing new where the very same record is there', async () => {
     const path = await bundleOf(record());
     const there = await computer('receiver');
