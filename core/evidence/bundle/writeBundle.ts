@@ -38,6 +38,9 @@ export interface WrittenBundle {
 /** Every entry has the same time, so that the same contents give the same bytes. 1980 is where zip begins to count. */
 const FIXED_TIME = new Date(1980, 0, 1);
 
+/** A third of the time of the usual level 6 for a tenth more bytes, measured on text captures. */
+const LEVEL = 1;
+
 /** Writes a bundle. At most 999 captures. The same contents give the same bytes. */
 export async function writeBundle(contents: BundleContents, sha256: Sha256): Promise<WrittenBundle> {
   const canonical = strToU8(canonicalJson(contents.record));
@@ -76,7 +79,7 @@ export async function writeBundle(contents: BundleContents, sha256: Sha256): Pro
   contents.captures.forEach(({ bytes }, i) => {
     files[`capture-${i + 1}`] = bytes;
   });
-  const bytes = zipSync(files, { level: 6, mtime: FIXED_TIME });
+  const bytes = zipSync(files, { level: LEVEL, mtime: FIXED_TIME });
   return { bytes, manifest, manifestSha256 };
 }
 
