@@ -3,16 +3,19 @@
 // the operating system's sandbox; a second flavour differs in that one fuse and is driven.
 
 import { execFile } from 'node:child_process';
-import { chmod, chown, cp, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { chmod, chown, cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { writeBundle } from '../../core/evidence/bundle/writeBundle.ts';
 import { isRoot, onHiddenScreen } from '../../main/setup/launch.mjs';
 import { inRoot } from '../../main/setup/places.mjs';
 import { presentRuntime } from '../../main/setup/runtime.mjs';
 import { takeSnapshot } from '../../main/setup/snapshot.mjs';
+import { keptRecord } from '../support/keptRecord.ts';
 import { launchProgram } from '../support/launchProgram.ts';
 import { filesOfAsar } from '../support/readAsar.ts';
 import { pngFacts } from '../support/readPng.ts';
@@ -149,6 +152,27 @@ describe('it starts', () => {
       const { version } = JSON.parse(await readFile(inRoot('package.json'), 'utf8'));
       expect(facts).toMatchObject({ packed: true, version, name: 'Tailtrace', runtime: presentRuntime()?.version });
       expect(facts.path.endsWith('app.asar')).toBe(true);
+      expect(program.errors).toEqual([]);
+    } finally {
+      await program.close();
+    }
+  });
+
+  test('checks a bundle, in a thread whose script lies in the archive', async () => {
+    const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+    const contents = {
+      record: keptRecord(),
+      sheet: '',
+      captures: [],
+      madeAt: '2026-11-24T15:30:00Z',
+      coreVersion: '1',
+    };
+    const { bytes, manifestSha256 } = await writeBundle(contents, sha256);
+    const bundle = join(scratch, 'van.tailtrace-bundle');
+    await writeFile(bundle, bytes);
+    const program = await launchProgram({ packed: inspectable, args: [bundle] });
+    try {
+      await program.page.locator(`[data-manifest="${manifestSha256}"]`).waitFor();
       expect(program.errors).toEqual([]);
     } finally {
       await program.close();
