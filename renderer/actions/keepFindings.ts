@@ -8,7 +8,8 @@ import { recordOf } from '../state/recordStore.ts';
 
 /**
  * Writes the findings into the record as they stand, with the version that made them. No step of undo, and no change
- * where they say the same as before: a finding keeps the time at which it was first made.
+ * where they say the same as before: a finding keeps the time at which it was first made. What another version of the core
+ * had found is shown beside them as long as the vehicle is open (T-EV-3).
  */
 export function keepFindings(program: Program, score: VehicleScore): void {
   const record = recordOf(program.record.getState());
@@ -18,6 +19,9 @@ export function keepFindings(program: Program, score: VehicleScore): void {
     if (before !== undefined && before.coreVersion === CORE_VERSION && saysTheSame(before, made)) return before;
     return { ...made, coreVersion: CORE_VERSION, madeAt: program.clock.instant() };
   });
+  const others = Object.values(record.findings).filter(({ coreVersion }) => coreVersion !== CORE_VERSION);
+  if (others.length > 0)
+    program.score.setState({ byOtherCore: Object.fromEntries(others.map((one) => [one.id, one])) });
   program.record.getState().absorb(keepFindingsEdit(findings));
 }
 

@@ -14,11 +14,12 @@ export function DeleteVehicleDialog({ onClose }: DialogProps) {
   const record = useStore(program.record, recordOf);
   const readOnly = useStore(program.record, (state) => state.readOnly);
   if (record === null) return null;
-  const { identity, windows, notes, readings } = record;
+  const { identity, windows, notes, readings, opinions } = record;
   const marked = [
     countWords(Object.keys(windows).length, 'window'),
     countWords(Object.keys(notes).length, 'note'),
     countWords(Object.keys(readings).length, 'temperature reading'),
+    countWords(Object.keys(opinions).length, 'signed entry', 'signed entries'),
   ].join(', ');
   const close = (deed: () => Promise<void>) => () => {
     onClose();

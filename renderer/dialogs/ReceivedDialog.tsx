@@ -71,7 +71,7 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
       {bundle.otherCore && (
         <p>
           Its findings were made by version {bundle.coreVersion} of the core; this is version {CORE_VERSION}. They are
-          worked out again here and may come out differently.
+          worked out again here and may come out differently; both are shown.
         </p>
       )}
       {hereWords(bundle) !== null && <p>{hereWords(bundle)}</p>}

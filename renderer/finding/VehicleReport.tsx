@@ -5,6 +5,7 @@ import { useProgram } from '../program/programContext.ts';
 import { ProblemNote } from '../widgets/ProblemNote.tsx';
 import { Blockers } from './Blockers.tsx';
 import { NextTests } from './NextTests.tsx';
+import { OtherCore } from './OtherCore.tsx';
 import { Reasons } from './Reasons.tsx';
 import { Result } from './Result.tsx';
 import { ThermalTable } from './ThermalTable.tsx';
@@ -25,6 +26,7 @@ export function VehicleReport() {
   const { before, after } = score;
   return (
     <div className="report">
+      <OtherCore findingId="vehicle" />
       {after !== null && <Verdicts title="After the repair" verdict={after.verdict} banks={after.banks} />}
       <Verdicts
         title={after === null ? 'Vehicle' : 'Before the repair'}

@@ -6,6 +6,7 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { windowName } from '../state/selectors/windowNames.ts';
 import { ORIGIN_WORDS } from '../words/terms.ts';
 import { stretchWords } from '../words/times.ts';
+import { OtherCore } from './OtherCore.tsx';
 import { ScoreSheets } from './ScoreSheet.tsx';
 
 interface WindowReportProps {
@@ -29,6 +30,7 @@ export function WindowReport({ window, scores }: WindowReportProps) {
         <CommandButton id="window.times" icon={Pencil} words="Edit" />
       </div>
       {scores.length === 0 && <p>Not scored yet: its capture is not open.</p>}
+      <OtherCore findingId={`window-${window.id}`} />
       <ScoreSheets scores={scores} />
     </div>
   );

@@ -3,12 +3,15 @@ import type { Finding, WindowScore } from '../../core/findings/finding.ts';
 import type { VehicleScore } from '../../core/findings/vehicleScore.ts';
 import type { ModelTrace } from '../../core/model/modelTrace.ts';
 import type { Problem } from '../../core/reading/problem.ts';
+import type { KeptFinding } from '../../core/record/schema.ts';
 
 export interface ScoreState {
   /** What the core said last; may be about the windows of a moment ago while `pending`. */
   readonly score: VehicleScore | null;
   readonly pending: boolean;
   readonly problem: Problem | null;
+  /** Findings by their id that another version of the core made, as they stood when the vehicle was opened. */
+  readonly byOtherCore: Readonly<Record<string, KeptFinding>>;
   /** The offer that is being looked at, with a score for each bank once they are there. */
   /** Traces of the model for the window or offer that is looked at, while they are switched on. */
   readonly model: readonly ModelTrace[];
@@ -17,7 +20,14 @@ export interface ScoreState {
 
 export type ScoreStore = StoreApi<ScoreState>;
 
-export const NO_SCORE: ScoreState = { score: null, pending: false, problem: null, offer: null, model: [] };
+export const NO_SCORE: ScoreState = {
+  score: null,
+  pending: false,
+  problem: null,
+  offer: null,
+  model: [],
+  byOtherCore: {},
+};
 
 export function createScoreStore(): ScoreStore {
   return createStore<ScoreState>()(() => NO_SCORE);

@@ -8,8 +8,10 @@ import { checkOpinions } from '../../../../core/opinions/chain.ts';
 import { canonicalJson } from '../../../../core/record/canonical.ts';
 import { setIdentity } from '../../../../core/record/edits/vehicle.ts';
 import type { VehicleRecord } from '../../../../core/record/schema.ts';
+import { CORE_VERSION } from '../../../../core/version.ts';
 import { exportBundle, weighCaptures } from '../../../../renderer/actions/exportBundle.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
+import { openVehicle } from '../../../../renderer/actions/openVehicle.ts';
 import { signOpinion, withdrawOpinion } from '../../../../renderer/actions/opinions.ts';
 import { showReceived, takeBundle, takeOpinions } from '../../../../renderer/actions/receiveBundles.ts';
 import { acceptAllOffers } from '../../../../renderer/actions/windows.ts';
@@ -99,6 +101,24 @@ describe('a bundle that is opened', () => {
     expect(canonicalJson(vehicleOf(there))).toBe(canonicalJson({ ...sent, identity }));
     expect(Object.keys(there.program.captures.getState().held)).toEqual(Object.keys(sent.captures));
     expect(there.program.score.getState().score).toEqual(sender.program.score.getState().score);
+  });
+
+  it('T-EV-3: whose findings another version of the core made shows them beside those made here', async () => {
+    const { window: sender, bytes } = await written();
+    const made = vehicleOf(sender).findings.vehicle;
+    if (made === undefined) throw new Error('no finding was kept');
+    const there = await startWindow();
+    await openPicked(there.program, [there.file('van.zip', bytes)]);
+    await takeBundle(there.program, receivedIn(there)[0]);
+    await there.quiet();
+    expect(there.program.score.getState().byOtherCore).toEqual({});
+    const other = { ...made, coreVersion: '0.0.9', sentence: 'It stores.' };
+    const record = { ...vehicleOf(there), id: 'elsewhere', findings: { vehicle: other } };
+    await there.program.shell.saveVehicle({ record });
+    await openVehicle(there.program, 'elsewhere');
+    await there.quiet();
+    expect(there.program.score.getState().byOtherCore).toEqual({ vehicle: other });
+    expect(vehicleOf(there).findings.vehicle).toMatchObject({ coreVersion: CORE_VERSION, sentence: made.sentence });
   });
 
   it('comes beside a vehicle that is there', async () => {
