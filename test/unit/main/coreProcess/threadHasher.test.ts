@@ -1,10 +1,10 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { fileBytes } from '../../../../main/coreProcess/fileBytes.ts';
 import { threadHasher } from '../../../../main/coreProcess/threadHasher.ts';
+import { buildThread } from '../../../support/buildThread.ts';
 
 // SHA-256 of one million times "a": NIST, FIPS 180-2, example B.3.
 const MILLION_A = 'cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0';
@@ -13,15 +13,7 @@ let folder = '';
 let script = '';
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'tailtrace-hash-'));
-  script = join(folder, 'hashThread.cjs');
-  await build({
-    entryPoints: ['main/coreProcess/hashThread.ts'],
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    outfile: script,
-    logLevel: 'silent',
-  });
+  script = await buildThread('main/coreProcess/hashThread.ts', folder);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -1,27 +1,19 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { slowAnswersHere } from '../../../../core/service/slowAnswers.ts';
 import { SLOW_CORE } from '../../../../core/service/slowCore.ts';
 import { suggestWindows } from '../../../../core/windows/suggestWindows.ts';
 import { threadSlowAnswers } from '../../../../main/coreProcess/threadSlowAnswers.ts';
+import { buildThread } from '../../../support/buildThread.ts';
 import { sampleCapture } from '../../../support/sampleCapture.ts';
 
 let folder = '';
 let script = '';
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'tailtrace-slow-'));
-  script = join(folder, 'slowThread.cjs');
-  await build({
-    entryPoints: ['main/coreProcess/slowThread.ts'],
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    outfile: script,
-    logLevel: 'silent',
-  });
+  script = await buildThread('main/coreProcess/slowThread.ts', folder);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
