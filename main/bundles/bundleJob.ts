@@ -1,4 +1,4 @@
-// Work on bundles that takes its time, as data: done in a thread of its own, so that the shell goes on answering.
+// Work on bundles that takes its time, as data: done in a process of its own, so that the shell goes on answering.
 
 import { type KeepWish, keepCaptures } from './keepCaptures.ts';
 import { openBundle } from './openBundle.ts';
@@ -25,7 +25,7 @@ export function doBundleJob(job: BundleJob): Promise<unknown> {
   }
 }
 
-/** Everything about a bundle but its captures' bytes and its sheet, which nobody outside the thread needs. */
+/** Everything about a bundle but its captures' bytes and its sheet, which nobody outside that process needs. */
 async function toldOfBundle({ path, name }: { readonly path: string; readonly name: string }) {
   const opened = await openBundle(path, name);
   if (!opened.ok) return opened;

@@ -1,4 +1,3 @@
-import { Worker } from 'node:worker_threads';
 import type { Outcome, Problem } from '../../core/reading/problem.ts';
 import type { BundleJob } from './bundleJob.ts';
 import type { KeepWish } from './keepCaptures.ts';
@@ -9,14 +8,23 @@ import type { PlacedCapture, WeighedCapture } from './weighCaptures.ts';
 /** What is told of a bundle that is as it was made. */
 export type ToldBundle = Omit<CheckedBundle, 'captures' | 'sheet'>;
 
-/** Does the work on bundles, each job in a thread of its own. A thread that dies or is called off refuses its job. */
+/** What is heard of a job that is done elsewhere. */
+export interface JobHeard {
+  told(answer: unknown): void;
+  /** Nothing more will come. */
+  ended(): void;
+}
+
+/** Starts a job apart from the shell, and gives what ends it, whether it is done or not. */
+export type StartJob = (job: BundleJob, heard: JobHeard) => () => void;
+
+/** Has the work on bundles done elsewhere, each job by itself. One that dies or is called off is refused. */
 export class BundleWorker {
-  readonly #script: string;
+  readonly #start: StartJob;
   readonly #running = new Set<() => void>();
 
-  /** `script` is the bundle of bundleThread.ts. */
-  constructor(script: string) {
-    this.#script = script;
+  constructor(start: StartJob) {
+    this.#start = start;
   }
 
   weigh(captures: readonly PlacedCapture[]): Promise<Outcome<readonly WeighedCapture[]>> {
@@ -47,18 +55,18 @@ export class BundleWorker {
   }
 
   #run<T>(job: BundleJob): Promise<Outcome<T>> {
-    const thread = new Worker(this.#script, { workerData: job });
     return new Promise((resolve) => {
       const end = (outcome: Outcome<T>): void => {
-        this.#running.delete(callOff);
-        void thread.terminate();
+        if (!this.#running.delete(callOff)) return;
         resolve(outcome);
+        over();
       };
       const callOff = (): void => end({ ok: false, problem: cancelled() });
       this.#running.add(callOff);
-      thread.on('message', (value: T) => end({ ok: true, value }));
-      thread.on('error', () => end({ ok: false, problem: stopped() }));
-      thread.on('exit', () => end({ ok: false, problem: stopped() }));
+      const over = this.#start(job, {
+        told: (answer: T) => end({ ok: true, value: answer }),
+        ended: () => end({ ok: false, problem: stopped() }),
+      });
     });
   }
 }

@@ -27,6 +27,7 @@ import { takeSnapshot } from '../window/snapshot.ts';
 import { FIRST_STATE, windowStateSchema } from '../window/windowState.ts';
 import { appFolders } from './appFolders.ts';
 import type { ProgramArguments, SnapshotWish } from './arguments.ts';
+import { jobsInProcess } from './jobsInProcess.ts';
 import { placesFile } from './places.ts';
 import { Signal } from './signal.ts';
 
@@ -49,7 +50,7 @@ export class ReviewProgram {
     drives: this.#folders.drives,
     keptCapture: (sha256) => findKeptCapture(systemFiles, join(this.#data, 'vehicles'), sha256),
   });
-  readonly #bundles = new BundleWorker(join(this.#folders.main, 'bundleThread.cjs'));
+  readonly #bundles = new BundleWorker(jobsInProcess(join(this.#folders.main, 'bundleProcess.cjs')));
   readonly #core = new CoreProcess({
     fork: () =>
       utilityProcess.fork(join(this.#folders.main, 'coreProcess.cjs'), [], { serviceName: 'Tailtrace captures' }),

@@ -55,10 +55,10 @@ export const PARTS = [
     copied: [],
   },
   {
-    id: 'bundle thread',
-    entry: 'main/bundles/bundleThread.ts',
+    id: 'bundle process',
+    entry: 'main/bundles/bundleProcess.ts',
     folder: 'main',
-    output: 'bundleThread.cjs',
+    output: 'bundleProcess.cjs',
     options: shell,
     copied: [],
   },

@@ -158,7 +158,7 @@ describe('it starts', () => {
     }
   });
 
-  test('checks a bundle, in a thread whose script lies in the archive', async () => {
+  test('checks a bundle, in a process whose script lies in the archive', async () => {
     const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
     const contents = {
       record: keptRecord(),

@@ -48,10 +48,11 @@ describe('with the keyboard alone', () => {
 
   it('the cursor is moved, the view zoomed and gone back', async () => {
     await tabTo('.cursorSlider');
-    await press('ArrowRight');
-    const first = await cursorWords();
-    await press('ArrowRight');
-    expect(await cursorWords()).not.toBe(first);
+    for (let steps = 0; steps < 2; steps++) {
+      const before = await cursorWords();
+      await press('ArrowRight');
+      await program.page.locator(`.cursorSlider:focus:not([aria-valuetext=${JSON.stringify(before)}])`).waitFor();
+    }
     const visible = () => program.page.getByRole('slider', { name: 'Visible stretch' }).getAttribute('aria-valuetext');
     await press('0');
     const whole = await visible();

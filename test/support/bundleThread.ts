@@ -1,7 +1,15 @@
+import { Worker } from 'node:worker_threads';
 import { BundleWorker } from '../../main/bundles/bundleWorker.ts';
 import { buildThread } from './buildThread.ts';
 
-/** A worker on the real thread in which bundles are packed and checked, whose script is put into this folder. */
+/** A worker whose jobs are done apart, in threads, whose script is put into this folder. */
 export async function bundleWorkerIn(folder: string): Promise<BundleWorker> {
-  return new BundleWorker(await buildThread('main/bundles/bundleThread.ts', folder));
+  const script = await buildThread('test/support/bundleJobThread.ts', folder);
+  return new BundleWorker((job, { told, ended }) => {
+    const thread = new Worker(script, { workerData: job });
+    thread.on('message', told);
+    thread.on('error', ended);
+    thread.on('exit', ended);
+    return () => void thread.terminate();
+  });
 }

@@ -50,7 +50,7 @@ async function packed(): Promise<{ path: string; manifestSha256: string }> {
   return { path, manifestSha256: made.value.manifestSha256 };
 }
 
-describe('a bundle, packed and opened in a thread of its own', () => {
+describe('a bundle, packed and opened apart from the shell', () => {
   it('comes back as it was made, its captures byte for byte', async () => {
     const { path, manifestSha256 } = await packed();
     const opened = await worker.open(path, 'van.tailtrace-bundle');
