@@ -22,8 +22,7 @@ export async function fileBytes(
   let sha256: string | null = null;
 
   async function readChunk(position: number): Promise<Uint8Array> {
-    // The reader may keep it, and a thread hashes it in the same memory.
-    const chunk = Buffer.from(new SharedArrayBuffer(CHUNK_BYTES));
+    const chunk = Buffer.allocUnsafeSlow(CHUNK_BYTES); // the reader may keep it
     const { bytesRead } = await handle.read(chunk, 0, CHUNK_BYTES, position).catch((fault) => {
       throw new SourceFault(readProblem(fault, name));
     });

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 
 /** Takes the bytes of a file one after another and gives their SHA-256. */
 export interface Hasher {
-  /** The bytes must not be changed any more: in shared memory they may be looked at later. */
+  /** The bytes may be kept and changed by others once this has resolved. */
   take(bytes: Uint8Array): Promise<void>;
   /** Lower-case hexadecimal digits; null where they could not be worked out. */
   digest(): Promise<string | null>;

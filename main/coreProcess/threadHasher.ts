@@ -1,16 +1,19 @@
 import { Worker } from 'node:worker_threads';
 import type { Hasher } from './hasher.ts';
 
-/** Pieces that may wait for the thread, so that a slow one does not gather the whole file in memory. */
-const MOST_WAITING = 16;
+/** Pieces that may wait for the thread, each in a place of its own in memory that both see. */
+const PLACES = 16;
+const PLACE_BYTES = 1024 * 1024;
 
 /**
  * Hashes in a thread of its own, so that a long file is read while it is hashed: where the platform hashes slowly that
- * takes as long as all the rest of reading. Bytes in shared memory are not copied. `script` is the bundle of
- * hashThread.ts. A thread that fails gives no digest.
+ * takes as long as all the rest of reading. Its places are used again and again, so that nothing is left for the collector.
+ * `script` is the bundle of hashThread.ts. A thread that fails gives no digest.
  */
 export function threadHasher(script: string): Hasher {
   const thread = new Worker(script);
+  const places = new SharedArrayBuffer(PLACES * PLACE_BYTES);
+  let taken = 0;
   let waiting = 0;
   let failed = false;
   let digest: string | null = null;
@@ -35,10 +38,15 @@ export function threadHasher(script: string): Hasher {
   thread.on('exit', fail);
   return {
     async take(bytes) {
-      if (failed) return;
-      waiting++;
-      thread.postMessage(bytes);
-      await until(() => waiting < MOST_WAITING);
+      for (let from = 0; from < bytes.length && !failed; from += PLACE_BYTES) {
+        // Pieces are answered in their order, so that the place that comes next is the one that was free first.
+        await until(() => waiting < PLACES);
+        const piece = bytes.subarray(from, from + PLACE_BYTES);
+        const place = new Uint8Array(places, (taken++ % PLACES) * PLACE_BYTES, piece.length);
+        place.set(piece);
+        waiting++;
+        thread.postMessage(place);
+      }
     },
     async digest() {
       if (!failed) thread.postMessage('end');

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -26,13 +27,23 @@ describe('hashing in a thread', () => {
     expect(await hasher.digest()).toBe(MILLION_A);
   });
 
-  it('hashes shared memory where it lies, and only the part that it is given', async () => {
+  it('needs the bytes no longer once it has taken them, however long they are', async () => {
     const hasher = threadHasher(script);
-    const bytes = Buffer.from(new SharedArrayBuffer(1_000_002)).fill('b');
-    bytes.fill('a', 1, 1_000_001);
-    await hasher.take(bytes.subarray(1, 1_000_001));
-    expect(bytes.subarray(1, 1_000_001)).toHaveLength(1_000_000);
+    const long = Buffer.alloc(40_000_000, 'a');
+    await hasher.take(long.subarray(0, 1_000_000));
+    long.fill('b');
     expect(await hasher.digest()).toBe(MILLION_A);
+  });
+
+  it('hashes more than all of its places hold, in one piece or in many', async () => {
+    const bytes = Buffer.from(Array.from({ length: 40_000_000 }, (_, i) => (i * 31 + (i >> 11)) & 255));
+    const expected = createHash('sha256').update(bytes).digest('hex');
+    const whole = threadHasher(script);
+    await whole.take(bytes);
+    expect(await whole.digest()).toBe(expected);
+    const parted = threadHasher(script);
+    for (let from = 0; from < bytes.length; from += 700_001) await parted.take(bytes.subarray(from, from + 700_001));
+    expect(await parted.digest()).toBe(expected);
   });
 
   it('gives no digest where the thread fails, and the file is hashed all the same', async () => {
