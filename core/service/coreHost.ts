@@ -7,7 +7,7 @@ import type { ByteSource } from '../reading/readCapture.ts';
  */
 export interface CoreHost {
   /** The bytes behind a token of the shell. A string that is no token is refused, and nothing is read. */
-  openBytes(token: string): Promise<Outcome<HeldBytes>>;
+  openBytes(token: string, wanted: WantedBytes): Promise<Outcome<HeldBytes>>;
   /** Milliseconds since any fixed moment. */
   nowMs(): number;
   /** Bytes that the values of a capture may take now; one that needs more is refused. */
@@ -17,6 +17,9 @@ export interface CoreHost {
   /** Told of faults in the program itself; a host may write them down. */
   tellFault(fault: unknown): void;
 }
+
+/** What a file is opened for: to be read whole and hashed, or for a look at its first rows, whose hash nobody needs. */
+export type WantedBytes = 'whole' | 'firstRows';
 
 /** An opened file. */
 export interface HeldBytes {

@@ -1,13 +1,14 @@
 import type { Outcome } from '../reading/problem.ts';
-import { type CoreHost, type HeldBytes, SourceFault } from './coreHost.ts';
+import { type CoreHost, type HeldBytes, SourceFault, type WantedBytes } from './coreHost.ts';
 
 /** Works with the bytes behind a token, and lets the file go afterwards. Bytes that stop coming are a refusal. */
 export async function whileOpen<Value>(
   token: string,
+  wanted: WantedBytes,
   host: CoreHost,
   work: (bytes: HeldBytes) => Promise<Outcome<Value>>,
 ): Promise<Outcome<Value>> {
-  const opened = await host.openBytes(token);
+  const opened = await host.openBytes(token, wanted);
   if (!opened.ok) return opened;
   const bytes = opened.value;
   try {

@@ -8,7 +8,8 @@ const CHUNK_BYTES = 1024 * 1024;
 
 /**
  * The bytes of a file, hashed in the same pass in which they are read. `name` is the file's name without folders;
- * `hasherFor` gives a new hasher for each pass over so many bytes.
+ * `hasherFor` gives a new hasher for each pass over so many bytes, the first one at once: one that has a thread to start
+ * is ready by the time the first bytes come.
  */
 export async function fileBytes(
   path: string,
@@ -20,6 +21,7 @@ export async function fileBytes(
   const { handle, bytes, modifiedMs } = opened.value;
   /** Of the last pass that came to the end. */
   let sha256: string | null = null;
+  let ready: Hasher | null = hasherFor(bytes);
 
   async function readChunk(position: number): Promise<Uint8Array> {
     const chunk = Buffer.allocUnsafeSlow(CHUNK_BYTES); // the reader may keep it
@@ -29,7 +31,14 @@ export async function fileBytes(
     return chunk.subarray(0, bytesRead);
   }
 
-  async function* passOver(hasher: Hasher): AsyncGenerator<Uint8Array, void, undefined> {
+  const nextHasher = (): Hasher => {
+    const hasher = ready ?? hasherFor(bytes);
+    ready = null;
+    return hasher;
+  };
+
+  async function* passOver(hasherOf: () => Hasher): AsyncGenerator<Uint8Array, void, undefined> {
+    const hasher = hasherOf();
     sha256 = null;
     try {
       let next = readChunk(0);
@@ -52,10 +61,10 @@ export async function fileBytes(
   return {
     ok: true,
     value: {
-      source: { name, bytes, rereadable: true, chunks: () => passOver(hasherFor(bytes)) },
+      source: { name, bytes, rereadable: true, chunks: () => passOver(nextHasher) },
       async finish() {
         // A reader that had seen enough, or a hasher that failed.
-        if (sha256 === null) for await (const _chunk of passOver(ownHasher()));
+        if (sha256 === null) for await (const _chunk of passOver(ownHasher));
         const now = await handle.stat();
         // A deleted file can be read to its end, but nobody could open the capture again.
         if (now.nlink === 0) return { ok: false, problem: readProblem({ code: 'ENOENT' }, name) };
@@ -63,7 +72,10 @@ export async function fileBytes(
         if (!same || sha256 === null) return { ok: false, problem: changedWhileRead(name) };
         return { ok: true, value: { sha256 } };
       },
-      close: () => handle.close(),
+      close() {
+        ready?.drop();
+        return handle.close();
+      },
     },
   };
 }

@@ -10,7 +10,7 @@ import { QUICK_CORE } from '../../core/service/quickCore.ts';
 import { captureMemory } from '../captures/freeMemory.ts';
 import { faultWords } from './faultWords.ts';
 import { fileBytes } from './fileBytes.ts';
-import { type Hasher, ownHasher } from './hasher.ts';
+import { type Hasher, noHasher, ownHasher } from './hasher.ts';
 import { type ToShell, toProcessSchema } from './processMessages.ts';
 import { threadHasher } from './threadHasher.ts';
 import { threadSlowAnswers } from './threadSlowAnswers.ts';
@@ -40,9 +40,9 @@ function hasherFor(bytes: number): Hasher {
 }
 
 const host: CoreHost = {
-  async openBytes(token): Promise<Outcome<HeldBytes>> {
+  async openBytes(token, wanted): Promise<Outcome<HeldBytes>> {
     const file = await whichFile(token);
-    if (file !== null) return fileBytes(file.path, file.name, hasherFor);
+    if (file !== null) return fileBytes(file.path, file.name, wanted === 'whole' ? hasherFor : noHasher);
     return {
       ok: false,
       problem: {

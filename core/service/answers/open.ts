@@ -9,7 +9,7 @@ import type { Answer, AnswerTools } from './answer.ts';
 
 /** Reads a capture and holds it. Other captures stay usable meanwhile; nothing is held of one that was not read whole. */
 export const open: Answer<'open'> = (ask, tools) =>
-  whileOpen(ask.token, tools.host, (bytes) => readHeld(bytes, ask, tools));
+  whileOpen(ask.token, 'whole', tools.host, (bytes) => readHeld(bytes, ask, tools));
 
 async function readHeld(
   bytes: HeldBytes,

@@ -9,7 +9,7 @@ const BEGINNING_BYTES = 2 * 1024 * 1024;
 
 /** Reads the first rows of a capture and holds them. What they are worth is not told: they are for the eye only. */
 export const openBeginning: Answer<'openBeginning'> = ({ token, choice }, { askId, core, host, held, isCancelled }) =>
-  whileOpen(token, host, async ({ source }) => {
+  whileOpen(token, 'firstRows', host, async ({ source }) => {
     const read = await core.readCapture(givingWay(source, host), { choice, isCancelled, mostBytes: BEGINNING_BYTES });
     if (isCancelled()) return cancelled(source.name);
     return read.ok ? answered(outlineOf(held.hold(read.value.capture, askId))) : read;
