@@ -8,6 +8,8 @@ export interface PaneSight {
   readonly atMs: number;
   /** One a pane, from the top: 1 for each cell of the grid with ink, 0 for each without. */
   readonly ink: readonly string[];
+  /** Whether the first rows stand for a capture that is still being read. */
+  readonly firstRows: boolean;
 }
 
 /** The grid laid over each pane. */
@@ -37,6 +39,20 @@ export async function sightsOf(page: Page): Promise<readonly PaneSight[]> {
 /** The first moment at which some of a trace stands in a pane. */
 export function firstInk(sights: readonly PaneSight[]): number {
   return sights.find(({ ink }) => ink.some((cells) => cells.includes('1')))?.atMs ?? Number.NaN;
+}
+
+/**
+ * The first moment at which the traces of the whole capture stand in all panes, from one side to the other. Where the
+ * program goes on to a stretch of it by itself, that comes later.
+ */
+export function wholeInk(sights: readonly PaneSight[]): number {
+  const end = sights.at(-1)?.ink ?? [];
+  const rows = sights.findLastIndex(({ firstRows }) => firstRows);
+  const whole = sights.find(
+    ({ ink }, at) =>
+      at > rows && ink.length === end.length && ink.every((cells, i) => columnsOf(cells) >= columnsOf(end[i] ?? '') - 1),
+  );
+  return whole?.atMs ?? Number.NaN;
 }
 
 /**
@@ -97,7 +113,8 @@ function watch([columns, rows]: readonly [number, number]): void {
     if (nowMs - lookedMs < EVERY_MS) return;
     lookedMs = nowMs;
     const canvases = [...document.querySelectorAll<HTMLCanvasElement>('.tracePane canvas')];
-    window.benchSights.push({ atMs: nowMs - began, ink: canvases.map(inkOf) });
+    const firstRows = document.querySelector('.beginningWords') !== null;
+    window.benchSights.push({ atMs: nowMs - began, ink: canvases.map(inkOf), firstRows });
   };
   look();
 }
