@@ -14,6 +14,7 @@ export async function peekBytes(stream: AsyncIterable<Uint8Array>, least: number
   let length = 0;
   let whole = false;
   while (length < least) {
+    keepLast(chunks);
     const next = await iterator.next();
     if (next.done === true) {
       whole = true;
@@ -35,6 +36,12 @@ export async function peekBytes(stream: AsyncIterable<Uint8Array>, least: number
     }
   }
   return { bytes: firstBytes(chunks, Math.min(length, least)), whole: whole || length < least, all };
+}
+
+/** Copies the last chunk: the next one may come in its place. */
+function keepLast(chunks: Uint8Array[]): void {
+  const last = chunks.pop();
+  if (last !== undefined) chunks.push(new Uint8Array(last));
 }
 
 function firstBytes(chunks: readonly Uint8Array[], length: number): Uint8Array {

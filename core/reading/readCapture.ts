@@ -15,7 +15,10 @@ import type { Outcome } from './problem.ts';
 import { REFUSALS, refused } from './refusals.ts';
 import { whyUnreadable } from './whyUnreadable.ts';
 
-/** Where bytes come from. The reader pulls; it never sees a path. Chunks may be of any size, and are not changed. */
+/**
+ * Where bytes come from. The reader pulls; it never sees a path. Chunks may be of any size. The reader does not change
+ * them, and is done with each when it asks for the next one, whose bytes may lie in the same place.
+ */
 export interface ByteSource {
   readonly name: string;
   /** Total bytes, or null where unknown (standard input). */

@@ -23,9 +23,8 @@ export async function fileBytes(
   let sha256: string | null = null;
   let ready: Hasher | null = hasherFor(bytes);
 
-  async function readChunk(position: number): Promise<Uint8Array> {
-    const chunk = Buffer.allocUnsafeSlow(CHUNK_BYTES); // the reader may keep it
-    const { bytesRead } = await handle.read(chunk, 0, CHUNK_BYTES, position).catch((fault) => {
+  async function readChunk(chunk: Uint8Array, position: number): Promise<Uint8Array> {
+    const { bytesRead } = await handle.read(chunk, 0, chunk.length, position).catch((fault) => {
       throw new SourceFault(readProblem(fault, name));
     });
     return chunk.subarray(0, bytesRead);
@@ -40,14 +39,17 @@ export async function fileBytes(
   async function* passOver(hasherOf: () => Hasher): AsyncGenerator<Uint8Array, void, undefined> {
     const hasher = hasherOf();
     sha256 = null;
+    // One for the reader and one for the disk, over and over: new memory would take as long as the bytes themselves.
+    let [spare, mine] = [new Uint8Array(CHUNK_BYTES), new Uint8Array(CHUNK_BYTES)];
     try {
-      let next = readChunk(0);
+      let next = readChunk(mine, 0);
       for (let position = 0; ; ) {
         const read = await next;
         if (read.length === 0) break;
         position += read.length;
         // The disk works on the next piece while this one is hashed and read.
-        next = readChunk(position);
+        [spare, mine] = [mine, spare];
+        next = readChunk(mine, position);
         next.catch(() => undefined); // told when it is its turn; a reader may have gone by then
         await hasher.take(read);
         yield read;

@@ -50,7 +50,9 @@ export function wholeInk(sights: readonly PaneSight[]): number {
   const rows = sights.findLastIndex(({ firstRows }) => firstRows);
   const whole = sights.find(
     ({ ink }, at) =>
-      at > rows && ink.length === end.length && ink.every((cells, i) => columnsOf(cells) >= columnsOf(end[i] ?? '') - 1),
+      at > rows &&
+      ink.length === end.length &&
+      ink.every((cells, i) => columnsOf(cells) >= columnsOf(end[i] ?? '') - 1),
   );
   return whole?.atMs ?? Number.NaN;
 }

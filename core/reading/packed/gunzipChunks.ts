@@ -24,7 +24,7 @@ export async function* gunzipChunks(
   gunzip.onmember = (start) => trailer.nextMember(start);
   for await (const chunk of chunks) {
     for (let at = 0; at < chunk.length; ) {
-      const slice = chunk.subarray(at, at + guard.slice);
+      const slice = new Uint8Array(chunk.subarray(at, at + guard.slice)); // fflate may keep it
       at += slice.length;
       guard.took(slice.length);
       trailer.took(slice);

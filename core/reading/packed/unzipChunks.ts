@@ -155,7 +155,7 @@ export async function* unzipChunks(
       if (!directory.begun && isLocked(chunk)) report.problem = REFUSALS.encrypted(name);
       if (archive.done) return;
       for (let at = 0; at < chunk.length; ) {
-        const slice = chunk.subarray(at, at + archive.guard.slice);
+        const slice = new Uint8Array(chunk.subarray(at, at + archive.guard.slice)); // fflate may keep it
         at += slice.length;
         directory.took(slice);
         unzip.push(slice, false);

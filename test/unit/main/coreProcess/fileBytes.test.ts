@@ -3,6 +3,7 @@ import {
   appendFileSync,
   constants,
   mkdtempSync,
+  readFileSync,
   rmSync,
   truncateSync,
   unlinkSync,
@@ -15,6 +16,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { HeldBytes } from '../../../../core/service/coreHost.ts';
 import { fileBytes } from '../../../../main/coreProcess/fileBytes.ts';
+import { type Hasher, noHasher } from '../../../../main/coreProcess/hasher.ts';
 
 // The real functions, with what they are called with noted.
 vi.mock('node:fs/promises', { spy: true });
@@ -37,7 +39,7 @@ async function opened(): Promise<HeldBytes> {
 async function readAll(bytes: HeldBytes, afterFirst: () => void = () => {}): Promise<Buffer> {
   const chunks: Uint8Array[] = [];
   for await (const chunk of bytes.source.chunks()) {
-    chunks.push(chunk);
+    chunks.push(new Uint8Array(chunk));
     if (chunks.length === 1) afterFirst();
   }
   return Buffer.concat(chunks);
@@ -77,13 +79,37 @@ describe('fileBytes', () => {
     await twice.close();
   });
 
-  it('keeps chunks apart: a later one does not change an earlier one', async () => {
-    writeFileSync(file, bytesOf(2 * MIB));
+  it('leaves a chunk as it is until the next one is asked for, though the disk works on that already', async () => {
+    const written = bytesOf(4 * MIB);
+    writeFileSync(file, written);
     const bytes = await opened();
-    const seen: Uint8Array[] = [];
-    for await (const chunk of bytes.source.chunks()) seen.push(chunk);
-    expect(Buffer.concat(seen).equals(bytesOf(2 * MIB))).toBe(true);
+    let at = 0;
+    for await (const chunk of bytes.source.chunks()) {
+      // Whoever reads the file meanwhile waits longer than the disk.
+      expect(
+        readFileSync(file)
+          .subarray(at, at + chunk.length)
+          .equals(chunk),
+      ).toBe(true);
+      expect(written.subarray(at, at + chunk.length).equals(chunk)).toBe(true);
+      at += chunk.length;
+    }
+    expect(at).toBe(4 * MIB);
     await bytes.close();
+  });
+
+  it('starts the hasher when the file is opened, and lets it go with a file that was never read', async () => {
+    writeFileSync(file, bytesOf(MIB));
+    const said: string[] = [];
+    const hasherFor = (length: number): Hasher => {
+      said.push(`start ${length}`);
+      return { ...noHasher(), drop: () => void said.push('drop') };
+    };
+    const outcome = await fileBytes(file, 'van.csv', hasherFor);
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    expect(said).toEqual([`start ${MIB}`]);
+    await outcome.value.close();
+    expect(said).toEqual([`start ${MIB}`, 'drop']);
   });
 });
 

@@ -3,6 +3,8 @@
 import { gzipSync, strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { crc32 } from '../../../../../core/reading/packed/crc32.ts';
+import { readCapture } from '../../../../../core/reading/readCapture.ts';
+import { bytesSource } from '../../../../support/bytesSource.ts';
 import { readText, refusalOf, rowsOf } from '../../../../support/readText.ts';
 
 const TEXT = `Time (s),RPM,O2 B1S1 (V)\n${rowsOf(400, (i, v) => `${(i / 10).toFixed(1)},${2200 + i},${v}`)}`;
@@ -16,6 +18,28 @@ async function sameAsPlain(packed: Uint8Array, warnings: readonly string[] = [])
   expect(capture.bytes).toBe(packed.length);
   expect(capture.warnings.map(({ id }) => id)).toEqual(warnings);
 }
+
+describe('packed bytes that come in small pieces', () => {
+  // Longer than what is looked at to tell what a file is, packed too: that is copied.
+  const digits = (i: number) => `0.${Math.imul(i + 1, 2_654_435_761) >>> 0}${Math.imul(i + 7, 1_597_334_677) >>> 0}`;
+  const long = `Time (s),RPM,O2 B1S1 (V)\n${rowsOf(30_000, (i) => `${(i / 10).toFixed(1)},2200,${digits(i)}`)}`;
+
+  it.each([100, 777])('of %i are read alike, though each lies in the place of the one before', async (chunkBytes) => {
+    const bytes = strToU8(long);
+    const plain = (await readText(long)).capture.channels;
+    const named = { filename: 'a long name that the header of a member may carry.csv' };
+    for (const packed of [
+      gzipSync(bytes, named),
+      zipSync({ 'drive.csv': bytes }),
+      zipSync({ 'drive.csv': [bytes, { level: 0 }] }),
+    ]) {
+      expect(packed.length).toBeGreaterThan(300_000);
+      const outcome = await readCapture(bytesSource('drive.csv', packed, chunkBytes), { choice: null });
+      if (!outcome.ok) throw new Error(outcome.problem.what);
+      expect(outcome.value.capture.channels).toEqual(plain);
+    }
+  });
+});
 
 describe('a recording in gzip', () => {
   it('is read as it is without', async () => {
