@@ -10,9 +10,9 @@ import { QUICK_CORE } from '../../core/service/quickCore.ts';
 import { captureMemory } from '../captures/freeMemory.ts';
 import { faultWords } from './faultWords.ts';
 import { fileBytes } from './fileBytes.ts';
-import { type Hasher, noHasher, ownHasher } from './hasher.ts';
+import { noHasher } from './hasher.ts';
+import { hasherFor } from './hasherFor.ts';
 import { type ToShell, toProcessSchema } from './processMessages.ts';
-import { threadHasher } from './threadHasher.ts';
 import { threadSlowAnswers } from './threadSlowAnswers.ts';
 
 type GrantedFile = { readonly path: string; readonly name: string };
@@ -32,17 +32,12 @@ function whichFile(token: string): Promise<GrantedFile | null> {
   });
 }
 
-/** A thread takes some hundredths of a second to start: by then this much is read and hashed. */
-const LONG_BYTES = 16_000_000;
-
-function hasherFor(bytes: number): Hasher {
-  return bytes < LONG_BYTES ? ownHasher() : threadHasher(join(__dirname, 'hashThread.cjs'));
-}
+const hasherOf = hasherFor(join(__dirname, 'hashThread.cjs'));
 
 const host: CoreHost = {
   async openBytes(token, wanted): Promise<Outcome<HeldBytes>> {
     const file = await whichFile(token);
-    if (file !== null) return fileBytes(file.path, file.name, wanted === 'whole' ? hasherFor : noHasher);
+    if (file !== null) return fileBytes(file.path, file.name, wanted === 'whole' ? hasherOf : noHasher);
     return {
       ok: false,
       problem: {

@@ -40,7 +40,7 @@ export async function runTypeScript(file, given, { nodeFlags = [], under } = {})
       platform: 'node',
       target: 'node20',
       format: 'esm',
-      external: ['electron', 'playwright'],
+      external: ['electron', 'playwright', 'esbuild'],
       banner: { js: REQUIRE_IN_MODULE },
       sourcemap: 'inline',
       logLevel: 'silent',
