@@ -16,8 +16,13 @@ function rule(id: string, words: string, removedBy: string, chance: Share): Bloc
   return { id, words, removedBy, chance };
 }
 
-/** Every blocker, in the order in which they are worked off: codes, engine, sensors, exhaust, then the test itself. */
+/**
+ * Every blocker, in the order in which they are worked off: what was not recorded, codes, engine, sensors, exhaust, then
+ * the test itself.
+ */
 export const BLOCKER_RULES: readonly BlockerRule[] = registry('blocker', (one) => one.id, [
+  rule('noRearSensor', 'There is no rear sensor in this capture.', 'recordRear', 0.9),
+  rule('noFrontSensor', 'There is no front sensor in this capture.', 'recordFront', 0.9),
   rule('misfire', 'A misfire is on record.', 'misfireRepair', 0.6),
   rule('mixtureCode', 'A mixture code is on record.', 'trimsCheck', 0.5),
   rule('frontCode', 'The front sensor has a code of its own.', 'frontSensorCheck', 0.5),
@@ -44,8 +49,6 @@ export const BLOCKER_RULES: readonly BlockerRule[] = registry('blocker', (one) =
   rule('unsteadySpeed', 'The engine speed was not steady.', 'hold', 0.4),
   rule('windowShort', 'The window is too short.', 'holdLonger', 0.3),
   rule('tooFewValues', 'The instrument brought too few values.', 'fasterInstrument', 0.4),
-  rule('noRearSensor', 'There is no rear sensor in this capture.', 'recordRear', 0.6),
-  rule('noFrontSensor', 'There is no front sensor in this capture.', 'recordFront', 0.6),
   rule('noWindow', 'No steady stretch at a raised speed was found.', 'hold', 0.6),
   rule('temperatureAlone', 'Surface temperatures alone do not settle it.', 'gasBeforeAfter', 0.4),
 ]);

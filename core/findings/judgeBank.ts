@@ -1,10 +1,11 @@
 import type { Bank } from '../capture/roles.ts';
 import type { ThermalReading } from '../thermal/thermal.ts';
+import { inOrder } from './blockersOf.ts';
 import type { DecisionCosts } from './costs.ts';
 import { decide } from './decide.ts';
 import { drawReasons, strongestFirst } from './drawReasons.ts';
 import { type Evidence, pool } from './evidence.ts';
-import type { BankVerdict } from './finding.ts';
+import type { BankVerdict, Blocker } from './finding.ts';
 import { judgeByTemperature } from './judgeByTemperature.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
 import { rankTests } from './nextTests/rankTests.ts';
@@ -16,6 +17,8 @@ import { thermalReason } from './thermalReason.ts';
 export interface BankEvidence {
   readonly bank: Bank;
   readonly windows: readonly JudgedWindow[];
+  /** Blockers of the captures as a whole, whatever their windows show. */
+  readonly missing: readonly Blocker[];
   readonly thermal: readonly ThermalReading[];
   readonly troubleCodes: readonly string[];
   /** Whether the vehicle has a sensor behind the converter, as far as anybody said. */
@@ -32,6 +35,7 @@ export interface BankEvidence {
 export function judgeBank({
   bank,
   windows,
+  missing,
   thermal,
   troubleCodes,
   rearSensor,
@@ -40,7 +44,9 @@ export function judgeBank({
 }: BankEvidence): BankVerdict {
   const noRear = windows.every(({ score }) => score.blockers.some(({ id }) => id === 'noRearSensor'));
   if (noRear && thermal.length > 0 && rearSensor !== 'yes') return judgeByTemperature(bank, windows, thermal, costs);
-  const { used, blockers } = standingBlockers(windows);
+  const standing = standingBlockers(windows);
+  const { used } = standing;
+  const blockers = inOrder([...missing, ...standing.blockers]);
   const evidence = pool(
     used.map((window) => window.evidence),
     bank,

@@ -9,6 +9,7 @@ import type { BankVerdict } from './finding.ts';
 import { judgeBank } from './judgeBank.ts';
 import type { JudgedWindow } from './judgeWindow.ts';
 import { knownCodes } from './knownCodes.ts';
+import { missingSensors } from './missingSensors.ts';
 
 /** Everything that is known about a vehicle's converters at one time of its life. */
 export interface BanksEvidence {
@@ -36,6 +37,7 @@ export function judgeBanks(evidence: BanksEvidence): [BankVerdict, ...BankVerdic
     const verdict = judgeBank({
       bank: one,
       windows: windows.filter(({ score }) => score.bank === one || score.bank === null),
+      missing: missingSensors(evidence.captures, one),
       // A pair without a bank belongs to the only converter there is; with two banks it says nothing about either.
       thermal: thermal.filter((pair) => pair.bank === one || (pair.bank === null && others.length === 0)),
       troubleCodes,

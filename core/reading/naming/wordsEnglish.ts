@@ -45,7 +45,7 @@ export const ENGLISH: Vocabulary = {
     'commanded|cmd|cmded|target|targeted|desired|requested|request|setpoint|set point|theoretical|specified|command|limit|threshold|reference|ref|expected|simulated|max|maximum|minimum|set',
   second: 'absolute|abs|relative|rel|gps|b|c|d|e|f|avg|average|filtered|raw|delta|diff|calculated',
   pressure: 'pressure|press|map|baro*|pressure[0-9]*|kpa|psi|vacuum|boost|rail',
-  time: 'time|times|timestamp*|time stamp|elapsed|elapsedtime|seconds|second|sec|secs|ms|msec|millis|milliseconds|clock|t|s|timer|runtime|datetime|time[0-9]*|timems|times|timesec|local time|logtime|rectime|us|x time|epoch|unix|utc|hhmmss',
+  time: 'time|times|timestamp*|time stamp|elapsed|elapsedtime|seconds|second|sec|secs|ms|msec|millis|milliseconds|clock|t|s|timer|runtime|run tine|datetime|time[0-9]*|timems|times|timesec|local time|logtime|rectime|us|x time|epoch|unix|utc|hhmmss',
   date: 'date|day|datum|datetime|date[0-9]*',
   notTime:
     'since|run time|engine start|start time|engine run|runtime|warm up|cleared|mil|timing|distance|advance|spark|ignition|injection|injector|dwell|response|interval',

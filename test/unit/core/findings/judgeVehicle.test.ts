@@ -150,3 +150,25 @@ describe('a vehicle without a rear sensor', () => {
     expect(has.blockers.map(({ id }) => id)).toContain('noRearSensor');
   });
 });
+
+describe('a drive without the sensors that tell', () => {
+  const drive = (...rest: Parameters<typeof captureOf>[0]) =>
+    captureOf([{ role: 'rpm', rateHz: 2, seconds: 300, values: (t) => 900 + 600 * Math.sin(t / 9) }, ...rest]);
+  const blockersOf = (capture: ReturnType<typeof captureOf>) => {
+    const captures = [{ capture, captureId: 'a', kind: 'before' as const, windows: [] }];
+    const { blockers, nextTests } = judgeVehicle({ ...nothing, captures }).before.verdict;
+    return { ids: blockers.map(({ id }) => id), next: nextTests[0]?.id };
+  };
+
+  test('says so before anything else, also where no window could be scored', () => {
+    expect(blockersOf(drive())).toEqual({ ids: ['noRearSensor', 'noFrontSensor', 'noWindow'], next: 'recordRear' });
+    const front = {
+      role: 'upstreamO2',
+      rateHz: 2,
+      seconds: 300,
+      values: (t: number) => 0.45 + 0.4 * Math.sin(t),
+    } as const;
+    expect(blockersOf(drive({ ...front, bank: 1 })).ids).toEqual(['noRearSensor', 'noWindow']);
+    expect(blockersOf(drive(front, { ...front, role: 'downstreamO2' })).ids).toEqual(['noWindow']);
+  });
+});

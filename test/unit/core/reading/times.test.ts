@@ -18,6 +18,21 @@ const timed = (heading: string, cells: readonly string[], lineEnd = '\n') =>
 
 const two = (value: number) => String(value).padStart(2, '0');
 
+describe('the time since the engine was started', () => {
+  // Whole seconds with several rows in each; the second heading stands so in recordings of a published study.
+  it.each(['ENGINE_RUN_TIME ()', 'ENGINE_RUN_TINE ()'])(
+    'is taken where there is no other time: %s',
+    async (heading) => {
+      const cells = Array.from({ length: 60 }, (_, i) => `${Math.floor(i / 2)}.000000`);
+      const { capture } = await readText(timed(heading, cells));
+      expect(capture.durationS).toBeCloseTo(29.5, 6);
+      expect(capture.channels.map(({ role }) => role)).toEqual(['rpm']);
+      expect(ids(capture)).toEqual(expect.arrayContaining(['timeGuessed']));
+      expect(ids(capture)).not.toContain('noTime');
+    },
+  );
+});
+
 describe('forms of time', () => {
   const forms: readonly (readonly [string, string, (i: number) => string, string | null])[] = [
     ['seconds', 'Time (s)', (i) => (i / 4).toFixed(2), null],
