@@ -34,6 +34,12 @@ function bestGuess(withUnit: NamedColumn, b: Behaviour, habits: FileHabits): Rol
   return best ?? oxygen ?? otherGuess(withUnit.unit, 'name says nothing that is scored');
 }
 
+/**
+ * SAE J1979, PIDs 14 to 1B, second byte: FF, which scales to 99.2 %, says that the sensor takes no part in the trim (from
+ * memory).
+ */
+const UNUSED_TRIM = 99;
+
 /** A unit of rotation says engine speed even where the name only says engine. */
 function ideasOf({ name, unit }: NamedColumn): ReadonlySet<Concept> {
   const ideas = conceptsIn(plainWords(name));
@@ -62,14 +68,16 @@ function byRule(
   const guessed = known ? null : guessUnit(rule, b, habits);
   const worse = rule.worse.filter((idea) => ideas.has(idea)).length;
   // The trim that belongs to one sensor's data item is not the bank's own.
-  const ofSensor = (rule.role === 'stft' || rule.role === 'ltft') && place !== null && place.sensor !== null ? 0.15 : 0;
+  const ofOne = (rule.role === 'stft' || rule.role === 'ltft') && place !== null && place.sensor !== null;
+  if (ofOne && b.finite > 0 && b.min >= UNUSED_TRIM)
+    return otherGuess(column.unit, 'the trim of a sensor that the fuel control does not use');
   return {
     role: rule.role,
     bank: perBank ? (place?.bank ?? 1) : null,
     sensor: place?.sensor ?? null,
     unit: known ? column.unit : (guessed ?? own),
     unitGuessed: !known && guessed !== null,
-    score: 1 + (known ? 0.3 : 0) - worse * 0.2 - ofSensor + rule.all.length * 0.01,
+    score: 1 + (known ? 0.3 : 0) - worse * 0.2 - (ofOne ? 0.15 : 0) + rule.all.length * 0.01,
     certain: true,
     because: `name says ${words.toLowerCase()}${known ? `, unit ${column.unit ?? ''}` : ''}`,
   };

@@ -34,6 +34,23 @@ describe('weighing columns against each other', () => {
     expect(roles).toEqual(['other', 'throttle', 'other', 'speed']);
   });
 
+  // Check 1.06: byte FF is 99.21875 %; at the sensors behind the converter it stands for "not used in the trim" (SAE J1979).
+  it('does not ask about the trim of a sensor that the fuel control does not use', () => {
+    const unused = seen(99.2, 99.2, 99.2);
+    const used = seen(-3, 0.5, 4);
+    expect(
+      assign(
+        ['Oxygen sensor 2 Bank 1 short term fuel trim', unused, '%'],
+        ['Short term fuel trim bank 1', used, '%'],
+        ['Short term fuel trim bank 2', unused, '%'],
+      ).map(({ role, questioned }) => [role, questioned]),
+    ).toEqual([
+      ['other', false],
+      ['stft', false],
+      ['other', true],
+    ]);
+  });
+
   it('prefers a column with values to one without', () => {
     const none = { finite: 0, min: 0, max: 0, median: 0, distinct: 0 };
     expect(assign(['Engine RPM', none, 'rpm'], ['RPM', seen(700, 900, 3000)]).map(({ role }) => role)).toEqual([
