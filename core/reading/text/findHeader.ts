@@ -31,7 +31,9 @@ export function findHeader(original: DialectFound): HeaderFound | null {
     if (couldBeHeader(row, found)) above.push(i);
     else if (above.length > 0 || !(isRemark(row) || (found.isData[i] === true && row.length <= width))) break;
   }
-  const unitRow = above.findIndex((i) => isUnitRow(rows[i] ?? []));
+  // A heading that is written in every row, as of times, is no unit.
+  const ownOf = (i: number): string[] => withoutRepeats(rows[i] ?? [], rows[above[above.indexOf(i) + 1] ?? -1] ?? []);
+  const unitRow = above.findIndex((i) => isUnitRow(ownOf(i)));
   const unitIndex = unitRow >= 0 && unitRow <= 2 && above.length > 1 ? (above[unitRow] ?? null) : null;
   const nameRows = chooseNameRows(
     above.filter((i) => i !== unitIndex),
@@ -42,7 +44,7 @@ export function findHeader(original: DialectFound): HeaderFound | null {
     width,
   );
   const units = Array.from({ length: names.length }, (_, column) => {
-    const cell = unitIndex === null ? '' : (rows[unitIndex]?.[column] ?? '').trim();
+    const cell = unitIndex === null ? '' : (ownOf(unitIndex)[column] ?? '').trim();
     return cell === '' ? null : cell;
   });
   const lowest = Math.max(unitIndex ?? -1, ...nameRows);
@@ -90,8 +92,20 @@ function chooseNameRows(above: readonly number[], { rows, width }: DialectFound)
   const [lower, upper] = above;
   if (lower === undefined) return [];
   if (upper === undefined) return [lower];
-  if (!repeats(rows[lower] ?? []) && !standsOver(rows[upper] ?? [])) return [lower];
-  return (rows[upper] ?? []).length >= width - 1 ? [upper, lower] : [lower];
+  const pair = [rows[upper] ?? [], rows[lower] ?? []] as const;
+  const helps = repeats(pair[1]) && different(joinNames(pair, width)) > different(pair[1]);
+  if (!helps && !standsOver(pair[0])) return [lower];
+  return pair[0].length >= width - 1 ? [upper, lower] : [lower];
+}
+
+/** How many columns the names tell apart. */
+function different(names: readonly string[]): number {
+  return new Set(names.map((name) => name.trim().toLowerCase()).filter((name) => name !== '')).size;
+}
+
+/** A row without the cells that only say again what stands above them. */
+function withoutRepeats(row: readonly string[], above: readonly string[]): string[] {
+  return row.map((cell, column) => (cell.trim() === (above[column] ?? '').trim() ? '' : cell));
 }
 
 /** A row of headings over groups of columns leaves the first column, the time, without one. */
@@ -115,6 +129,6 @@ function joinNames(nameRows: readonly (readonly string[])[], width: number): str
     if (second === undefined) return cell;
     const below = (second[column] ?? '').trim();
     if (cell !== '') left = cell;
-    return `${left} ${below}`.trim();
+    return cell === '' && below === '' ? '' : `${left} ${below}`.trim();
   });
 }

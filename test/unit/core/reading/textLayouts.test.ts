@@ -235,6 +235,21 @@ describe('a text with a time for every channel', () => {
   });
 });
 
+describe('three rows of headings over times for every channel', () => {
+  it('are numbers, names and units, and the heading of the times in each of them is none of these', async () => {
+    const head =
+      '"Time";"12-0";"Time";"20-0";\n"Time";"0C - Engine RPM";"Time";"14 - O2 voltage B1S1";\n"Time";"rpm";"Time";"V";\n';
+    const clock = (ms: number) => `"10:30:${comma(((21_000 + ms) / 1000).toFixed(3))}"`;
+    const rows = rowsOf(60, (i, v) => `${clock(100 * i)};"${2200 + i}";${clock(100 * i + 40)};"${comma(v)}";`);
+    const { capture } = await readText(head + rows);
+    expect(capture.layout.words).toBe(
+      'Text, semicolons, decimal commas, a time for each channel, header in row 2, units in row 3, clock times',
+    );
+    expect(found(capture)).toEqual([RPM, FRONT]);
+    expect(capture.channels.map(({ name }) => name)).toEqual(['0C - Engine RPM', '14 - O2 voltage B1S1']);
+  });
+});
+
 describe('a text without times', () => {
   const rows = rowsOf(60, (i, v) => `${2200 + i},${v},0.6`);
 
