@@ -114,6 +114,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('inH2O', 'pressure', 0.2490889, 'inchh2o "h2o'),
   row('%', 'share', 1, 'percent pct prozent pourcent porcentaje %age percentage vol% porciento percentuale'),
   row('‰', 'share', [1, 10], 'permille'),
+  row('parts of 1', 'share', 100, 'fraction fractional perunit'),
   row('λ', 'airRatio', 1, 'lambda la eqratio equivalenceratio eqrat lambdaratio airratio'),
   row('AFR', 'airRatio', [1, AIR_FUEL_RATIO_AT_LAMBDA_1], 'a/f air/fuel af airfuelratio air/fuelratio a/fratio :1 a:f'),
   { symbol: 'φ', quantity: 'airRatio', times: 1, over: 1, zero: 0, form: 'reciprocal', spellings: ['phi', 'ϕ'] },

@@ -83,6 +83,11 @@ function byRule(
   };
 }
 
+/** An engine that runs has several per cent of load and throttle, and not all its values below one (common practice, no source). */
+function isFraction(b: Behaviour): boolean {
+  return b.min >= 0 && b.max > 0.02 && b.max <= 1.01 && b.distinct > 5;
+}
+
 /**
  * A unit that the values give away where the file names none; null where the role's own is as good as any. Coolant of 290
  * °F would be steam, and is an engine of 17 °C in kelvin.
@@ -95,5 +100,6 @@ function guessUnit(rule: RoleRule, b: Behaviour, habits: FileHabits): string | n
   if (rule.role === 'intakeAir') return habits.imperial ? '°F' : null;
   if (rule.role === 'catalystTemp') return habits.imperial || b.max > 1100 ? '°F' : null;
   if (rule.role === 'speed') return habits.imperial ? 'mph' : null;
+  if (rule.role === 'load' || rule.role === 'throttle') return isFraction(b) ? 'parts of 1' : null;
   return null;
 }

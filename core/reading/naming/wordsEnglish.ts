@@ -28,7 +28,7 @@ export const ENGLISH: Vocabulary = {
     'oil|ambient|outside|outdoor|transmission|trans|gearbox|tft|fuel temp*|fuel rail|exhaust temp*|exhaust gas temp*|exhaust pressure|egt|egt[0-9]*|battery|cabin|interior|ecu|ecm|pcm|brake|tyre|tire|turbo*|intercooler|hybrid|inverter|evap*|egr|cylinder head|head temp*|dpf|particulate|nox|scr|urea|def|module|control|climate|evaporator|ac|fan|turbine|shaft|input shaft|output shaft|alternator|generator|pump|compressor|coolant level|level coolant|water level|fluid level|coolant flow|water flow|in fuel|payload|electric|electrical|hc|thc|co|co2|ppm',
   airFlow:
     'maf|m air|maf[0-9]*|mafr|mafs|maf rate|mass air|mass airflow|massairflow|mass flow|air flow|airflow|airflow rate|air mass|airmass|mass air flow*|massflow|air flow rate',
-  notAir: 'fuel|exhaust|egr|coolant|water|oil|cylinder|stroke|evap*|purge',
+  notAir: 'percent|percentage|pct|fuel|exhaust|egr|coolant|water|oil|cylinder|stroke|evap*|purge',
   load: 'load|loadpct|load pct|engload|calcload|calculated load|engine load|calc load|load value|clv|engineload*|loadvalue|[a-z]*load',
   throttle: 'throttle|throttlepos*|tps|tps[0-9]*|tp|thr|thrtl|thrott*|throttle pos*|tpos|thr pos|[a-z]*throttle',
   pedal: 'pedal|accelerator|accel|app|app[0-9]*|pps|acc pedal|accelpedal',

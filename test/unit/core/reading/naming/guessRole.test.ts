@@ -288,6 +288,15 @@ describe('names that only look like one that is scored', () => {
 });
 
 describe('units that are guessed', () => {
+  it('takes a load or a throttle that never exceeds one for parts of one, but an engine that stands for nothing else', () => {
+    const parts = { unit: 'parts of 1', unitGuessed: true };
+    expect(guess('load', seen(0.17, 0.26, 0.61))).toMatchObject({ role: 'load', ...parts });
+    expect(guess('throttlePos', seen(0.06, 0.15, 1))).toMatchObject({ role: 'throttle', ...parts });
+    expect(guess('Engine load (%)', seen(0.17, 0.26, 0.61))).toMatchObject({ unit: '%', unitGuessed: false });
+    expect(guess('load', { ...seen(0, 0, 0.4), distinct: 2 })).toMatchObject({ unit: '%', unitGuessed: false });
+    expect(guess('mafPercentage', seen(0.3, 0.34, 0.4)).role).toBe('other');
+  });
+
   it('coolant above 290 is kelvin', () => {
     expect(guess('Coolant Temp', seen(290, 361, 364))).toMatchObject({ role: 'coolant', unit: 'K', unitGuessed: true });
     expect(guess('Intake air temp', seen(293, 298, 301))).toMatchObject({
