@@ -1,5 +1,6 @@
-// Instruments write row after row alike, digit under digit. Once a row has been read, those behind it that are written as
-// it is are read column by column, without looking for the ends of their cells.
+// Instruments write row after row alike, digit under digit, or round after round of rows where each has a channel of its
+// own. Once a row or a round has been read, those behind it that are written as it is are read column by column, without
+// looking for the ends of their cells.
 
 import { alikeNumbers, MOST_DIGITS } from './alikeNumbers.ts';
 import { alikeWords } from './alikeWords.ts';
@@ -11,15 +12,16 @@ const NINE = 57;
 const EXACT_DIGITS = 15;
 
 /**
- * Reads the rows behind the row from `model` to `from`, which was read by other means, for as long as they are written
- * like it, are not more than `most`, the stage has room, and they end before `to`. Returns where it stopped, at the
- * beginning of a row.
+ * Reads the rounds behind the one from `model` to `from`, whose `round` rows were read by other means, for as long as they
+ * are written like it, are not more than `most`, the stage has room, and they end before `to`. Returns where it stopped,
+ * at the beginning of a round.
  */
 export function alikeRows(
   bytes: Uint8Array,
   model: number,
   from: number,
   to: number,
+  round: number,
   most: number,
   { delimiter, decimal, kinds }: ScanPlan,
   stage: Stage,
@@ -27,12 +29,14 @@ export function alikeRows(
 ): number {
   const stride = from - model;
   const width = kinds.length;
-  let rows = Math.min(most, stage.capacity - stage.filled, Math.floor((to - from) / stride));
-  if (rows === 0 || from < MOST_DIGITS) return from;
+  const apart = round * width;
+  let rounds = Math.min(most, Math.floor((stage.capacity - stage.filled) / round), Math.floor((to - from) / stride));
+  if (rounds === 0 || from < MOST_DIGITS) return from;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const base = stage.filled * width;
   let pos = model;
-  for (let column = 0; column < width && rows > 0; column++) {
+  for (let k = 0; k < apart && rounds > 0; k++) {
+    const column = k % width;
     const start = pos;
     if (kinds[column] === NUMBER) {
       const negative = bytes[pos] === MINUS;
@@ -48,29 +52,19 @@ export function alikeRows(
       if (after !== delimiter && after !== LF && after !== CR) return from;
       const form = { negative, whole, fraction };
       const begin = start + stride;
-      rows = alikeNumbers(view, begin, stride, rows, form, decimal, after, stage.values, base + column, width);
+      rounds = alikeNumbers(view, begin, stride, rounds, form, decimal, after, stage.values, base + k, apart);
     } else {
       for (let c = bytes[pos]; c !== delimiter && c !== LF && c !== CR && pos < from; ) c = bytes[++pos];
       const words = { column, kind: kinds[column] ?? 0, length: pos - start, after: bytes[pos] ?? 0 };
-      rows = alikeWords(
-        bytes,
-        start + stride,
-        stride,
-        rows,
-        words,
-        delimiter,
-        cells,
-        stage.values,
-        base + column,
-        width,
-      );
+      const begin = start + stride;
+      rounds = alikeWords(bytes, view, begin, stride, rounds, words, delimiter, cells, stage.values, base + k, apart);
     }
+    if (bytes[pos] === CR && bytes[pos + 1] === LF) rounds = withLineFeed(bytes, ++pos + stride, stride, rounds);
     pos++;
   }
-  if (bytes[from - 2] === CR) rows = withLineFeed(bytes, from + stride - 1, stride, rows);
-  stage.filled += rows;
-  stage.line += rows;
-  return from + rows * stride;
+  stage.filled += rounds * round;
+  stage.line += rounds * round;
+  return from + rounds * stride;
 }
 
 function digitsEnd(bytes: Uint8Array, start: number): number {
@@ -79,8 +73,8 @@ function digitsEnd(bytes: Uint8Array, start: number): number {
   return pos;
 }
 
-/** The rows that end in CR LF, as the model does: the columns have looked at the CR only. */
-function withLineFeed(bytes: Uint8Array, at: number, stride: number, rows: number): number {
-  for (let row = 0, pos = at; row < rows; row++, pos += stride) if (bytes[pos] !== LF) return row;
-  return rows;
+/** The rounds that have a line feed behind this CR, as the model does: the columns have looked at the CR only. */
+function withLineFeed(bytes: Uint8Array, at: number, stride: number, rounds: number): number {
+  for (let round = 0, pos = at; round < rounds; round++, pos += stride) if (bytes[pos] !== LF) return round;
+  return rounds;
 }

@@ -9,6 +9,8 @@ const ROWS_AN_ODD_ONE = 32;
 /** So few rows alike are not worth the looking; it is put off for twice as long each time, up to so many rows. */
 const FEW_ALIKE = 16;
 const MOST_APART = 255;
+/** Channels that an instrument asks for in turn, at most. */
+const MOST_ROUND = 64;
 
 /** The quick ways through rows, and which of them is tried. */
 export class QuickRows {
@@ -20,6 +22,8 @@ export class QuickRows {
   private oddRows = 0;
   /** Rows to be read before it is looked again whether those behind them are written alike. */
   private apart = 0;
+  /** Rows after which the same channel comes again, in a text of one row a value; 1 in others, or where that is not known. */
+  private round = 1;
 
   constructor(plan: ScanPlan, stage: Stage, cells: OddCells) {
     this.plan = plan;
@@ -33,21 +37,38 @@ export class QuickRows {
    * where that row has to be read by other means, or the stage is full.
    */
   read(bytes: Uint8Array, from: number, to: number): number {
-    const { plan, stage, cells } = this;
+    const { plan, stage, cells, round } = this;
     const model = this.loopRows(bytes, from, to, this.apart);
-    const next = this.loopRows(bytes, model, to, 1);
-    if (next === model || next === to) return next;
+    const before = stage.filled;
+    const next = this.loopRows(bytes, model, to, round);
+    if (stage.filled < before + round || next === to) return next;
     const stride = next - model;
+    const few = Math.max(1, Math.floor(FEW_ALIKE / round));
     let end = next;
     // Twice as many each time: where one column ends the likeness, the others were not read far ahead for nothing.
-    for (let most = FEW_ALIKE, all = true; all; most *= 2) {
+    for (let most = few, all = true; all; most *= 2) {
       const wanted = end + most * stride;
-      end = alikeRows(bytes, end - stride, end, to, most, plan, stage, cells);
+      end = alikeRows(bytes, end - stride, end, to, round, most, plan, stage, cells);
       all = end === wanted;
     }
-    const few = end - next < FEW_ALIKE * stride && stage.filled < stage.capacity;
-    this.apart = few ? Math.min(MOST_APART, 2 * this.apart + 1) : 0;
+    if (end - next >= few * stride || stage.filled + round > stage.capacity) this.apart = 0;
+    else {
+      this.apart = Math.min(MOST_APART, 2 * this.apart + 1);
+      this.round = this.roundOnStage();
+    }
     return end;
+  }
+
+  /** How many rows ago the channel of the last row came before. */
+  private roundOnStage(): number {
+    const { plan, stage } = this;
+    const width = plan.kinds.length;
+    const nameOf = (row: number) => stage.values[row * width + plan.names];
+    const last = stage.filled - 1;
+    if (plan.names < 0) return 1;
+    for (let round = 1; round <= Math.min(MOST_ROUND, last); round++)
+      if (nameOf(last - round) === nameOf(last)) return round;
+    return this.round;
   }
 
   /** Told of each row that had to be read by other means, and of the rows handed out so far. */

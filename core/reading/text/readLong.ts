@@ -83,6 +83,7 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
     readers,
     heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.bytes ?? 0), 0),
     needed: [timeColumn ?? columns.name.index, columns.name.index],
+    names: columns.name.index,
     // The units in the cells change from row to row: all values of a quantity are put into one.
     unitFor: (_, unit) => baseUnitOf(unit) ?? unit,
     take(stage, count, columnDecimals) {

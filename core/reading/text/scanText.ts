@@ -15,6 +15,8 @@ export interface ScanSetup {
   readonly readers: readonly (TextReader | null)[];
   /** Columns without which a row is dropped. */
   readonly needed: readonly number[];
+  /** The column that names the channel of each row, in a text of one row a value. */
+  readonly names?: number;
   /** As CellPlan.unitFor; the column's own unit where it is left out. */
   unitFor?(column: number, unit: string): string;
   /** Bytes that the values read so far take. */
@@ -56,6 +58,7 @@ export async function scanText(input: LayoutInput, head: TextHead, setup: ScanSe
       blanks: delimiter === ' ',
       decimal: decimal.charCodeAt(0),
       kinds: setup.kinds,
+      names: setup.names ?? -1,
       need: setup.needed[0] ?? -1,
       firstLine: head.dataLine,
     },
