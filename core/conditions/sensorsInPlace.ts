@@ -1,22 +1,28 @@
-import { lagSearch } from '../measures/lagSearch.ts';
-import { frontVoltage, rearVoltage, richShare } from '../measures/sensors.ts';
+import { frontVoltage, rangeOf, rearVoltage, richShare } from '../measures/sensors.ts';
 import { slowAndFast, swingOf } from '../measures/slowAndFast.ts';
+import { type SwitchOrder, switchOrder } from '../measures/switchOrder.ts';
 import { cutWindow } from '../measures/windowData.ts';
+import type { Seconds } from '../units/quantities.ts';
 import { round } from '../words/numbers.ts';
 import { codesOf } from './codeGroups.ts';
 import type { Condition, ConditionContext } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
 import { trimsOf } from './trimsOf.ts';
 
-/** A rear sensor that swings this much more than the front one is probably the front one. */
-const LARGER = 1.6;
+/**
+ * A rear sensor that swings this much more than the front one is probably the front one: of two sound sensors one may
+ * swing from 0.2 to 0.8 V and the other from 0.05 to 0.88 V (common practice, no source).
+ */
+const LARGER = 1.4;
 const LEAST_REAR_V = 0.3;
-/** A rear trace this far ahead, and this much alike, is the front one. */
-const AHEAD_S = -0.06;
-const ALIKE = 0.5;
-const FULL = 0.8;
-/** An accusation needs more certainty than a number. */
-const MOST_DOUBT = 0.003;
+/**
+ * The longest a rear trace can follow the front one and be as large: gas takes a quarter of a second at most at a raised
+ * speed (4 L of pipe and brick, 0.45 g/L, 7 g/s), and what a brick stores or a sensor lags makes a wave smaller before
+ * it makes it later by more than a quarter of its period (a first-order lag: gain cos φ).
+ */
+const GAS_S = 0.25;
+const LAG_PERIODS = 0.25;
+const AS_LARGE = 0.85;
 /** Two banks whose trims run away from each other are steered by each other's sensors. */
 const APART = 30;
 
@@ -30,11 +36,13 @@ export const sensorsInPlace: Condition = {
   judge(context) {
     const [code] = codesOf(context.troubleCodes, 'exchanged');
     if (code) return notMet(this.id, `Trouble code ${code}: sensor signals exchanged between banks.`);
-    const signs = [banksRunApart, swingsMore, runsAhead].map((sign) => sign(context)).filter((sign) => sign !== null);
+    const signs = [banksRunApart, swingsMore, switchesFirst]
+      .map((sign) => sign(context))
+      .filter((sign) => sign !== null);
     if (signs.length > 0) return notMet(this.id, signs.join(' '));
     if (!frontVoltage(context).sensor || !rearVoltage(context).sensor)
       return notRecorded(this.id, 'It takes both sensors as voltages to tell.');
-    return met(this.id, 'The rear trace neither swings more than the front one nor runs ahead of it.');
+    return met(this.id, 'The rear trace neither swings more than the front one nor switches before it.');
   },
 };
 
@@ -48,14 +56,28 @@ function swingsMore(context: ConditionContext): string | null {
   return `Without slow wander the rear trace swings by ${round(behind, 2)} V, the front one by only ${round(ahead, 2)} V.`;
 }
 
-function runsAhead(context: ConditionContext): string | null {
+/**
+ * A trace that switches before another of its size, or so long after that nothing behind a converter could: the control
+ * then swings by the sensor behind, which is slow, and what is called the rear trace leads.
+ */
+function switchesFirst(context: ConditionContext): string | null {
   const front = frontVoltage(context).sensor;
   const rear = rearVoltage(context).sensor;
-  const found = lagSearch(context);
-  // The true front sensor, under the rear one's name, swings as far as the other at least.
-  if (!front || !rear || swingOf(slowAndFast(rear).fast) < FULL * swingOf(slowAndFast(front).fast)) return null;
-  if (!found || found.lagS > AHEAD_S || found.alike < ALIKE || found.doubt > MOST_DOUBT) return null;
-  return `The rear trace runs ${round(-found.lagS, 2)} s ahead of the front one.`;
+  const order = switchOrder(context);
+  if (!front || !rear || !order || swingOf(rangeOf(rear)) < AS_LARGE * swingOf(rangeOf(front))) return null;
+  const { aheadS, behindS, stepS } = order;
+  if (!isFirm(order) || behindS <= latestEcho(order) || aheadS <= stepS) return null;
+  return `The rear trace, no smaller, switches ${round(aheadS, 2)} s before the front one; as its echo it would come ${round(behindS, 2)} s late, later than gas and sensor take.`;
+}
+
+/** Whether the traces keep to one order from switch to switch. */
+function isFirm({ spreadS, periodS }: SwitchOrder): boolean {
+  return spreadS <= periodS / 4;
+}
+
+/** The longest time by which a rear trace as large as the front one can follow it. */
+function latestEcho({ periodS, stepS }: SwitchOrder): Seconds {
+  return GAS_S + LAG_PERIODS * periodS + stepS;
 }
 
 function banksRunApart(context: ConditionContext): string | null {
