@@ -4,6 +4,7 @@ import type { Condition } from './condition.ts';
 import { converterHeated } from './converterHeated.ts';
 import { engineWarm } from './engineWarm.ts';
 import { enoughValues } from './enoughValues.ts';
+import { frontEven } from './frontEven.ts';
 import { frontQuick } from './frontQuick.ts';
 import { frontReaches } from './frontReaches.ts';
 import { frontSwitches } from './frontSwitches.ts';
@@ -38,6 +39,7 @@ export const CONDITIONS: readonly Condition[] = registry('condition', (condition
   frontSwitches,
   frontReaches,
   frontQuick,
+  frontEven,
   rearAlive,
   sensorsInPlace,
   noLeakSign,

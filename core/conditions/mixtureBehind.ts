@@ -6,9 +6,9 @@ import { trimsOf } from './trimsOf.ts';
 
 /** 0.6 to 0.75 V with most, up to 0.8 V accepted (common practice, no source). Above this it is too rich by itself. */
 const RICH_V = 0.86;
-/** Above this it is, if trims or front sensor say that oxygen misleads the control. */
+/** Above this it is, if trims or front sensor say that oxygen misleads the control; trims of ±5 % are usual on any car. */
 const SUSPECT_V = 0.76;
-const ADDING = 2.5;
+const ADDING = 5;
 const LEANING = 0.475;
 
 /** A rear sensor that rests richer than a closed loop leaves it: the front sensor is being misled. */

@@ -35,6 +35,12 @@ export const BLOCKER_RULES: readonly BlockerRule[] = registry('blocker', (one) =
   rule('frontNotSwitching', 'The front sensor does not switch.', 'frontSensorCheck', 0.6),
   rule('frontWeak', 'The front sensor does not reach both ends.', 'frontSensorCheck', 0.5),
   rule('frontLazy', 'The front sensor is lazy.', 'frontSensorCheck', 0.6),
+  rule(
+    'frontDisturbed',
+    'Oxygen reaches the front sensor in bursts: a misfire, or a leak ahead of it, comes first.',
+    'misfireCheck',
+    0.5,
+  ),
   rule('rearNotProven', 'The rear sensor is not proven alive.', 'fuelCutCoast', 0.3),
   rule('leak', 'There are signs of a leak.', 'leakCheck', 0.5),
   rule(

@@ -18,7 +18,7 @@ export const GAS_FAULTS: readonly MisleadingFault[] = [
   {
     id: 'leakAheadOfFront',
     words: 'exhaust leak ahead of the front sensor',
-    blockers: ['leak', 'richBehind', 'trimsOut', 'mixtureCode', 'mixtureOff'],
+    blockers: ['leak', 'richBehind', 'frontDisturbed', 'trimsOut', 'mixtureCode', 'mixtureOff'],
     codes: ['P0171'],
     needs: 'any',
     apply: (bank, random) => ({ ...bank, leaks: { ...bank.leaks, aheadOfFront: random.logBetween(0.12, 0.45) } }),
@@ -26,7 +26,7 @@ export const GAS_FAULTS: readonly MisleadingFault[] = [
   {
     id: 'misfire',
     words: 'misfire',
-    blockers: ['misfire', 'richBehind', 'trimsOut'],
+    blockers: ['misfire', 'frontDisturbed', 'richBehind', 'trimsOut'],
     codes: ['P0300', 'P0303'],
     needs: 'any',
     apply: (bank, random) => ({ ...bank, mixture: { ...bank.mixture, misfire: random.logBetween(0.03, 0.15) } }),
