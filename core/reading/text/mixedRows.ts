@@ -25,7 +25,7 @@ export function mixedRows(
   const NUMBER = 0;
   const SKIP = 1;
   const powers = POWERS_OF_TEN;
-  const { delimiter, decimal, kinds, need } = plan;
+  const { delimiter, decimal, kinds, names, need } = plan;
   const { values, capacity, decimals } = stage;
   const full = Math.min(capacity, stage.filled + most);
   const width = kinds.length;
@@ -73,7 +73,7 @@ export function mixedRows(
         while (c !== delimiter && c !== LF && c !== CR) c = bytes[++pos] ?? LF;
         if (kind !== SKIP && pos > start) value = cells.quick(column, bytes, start, pos);
       }
-      if (Number.isNaN(value) && kind !== SKIP && (pos > start || column === need)) break rows;
+      if (Number.isNaN(value) && kind !== SKIP && (pos > start || column === need || column === names)) break rows;
       values[base + column] = value;
       column++;
       pos++;

@@ -13,11 +13,13 @@ import { shownText } from '../shownText.ts';
 import { asWrittenOf } from '../time/asWritten.ts';
 import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
+import { addColumn } from './addColumn.ts';
 import { type LongColumns, longColumns } from './arrangementOf.ts';
 import { splitValueUnit } from './cellKind.ts';
-import { ChannelRows } from './channelRows.ts';
+import type { ChannelRows } from './channelRows.ts';
 import { headerKeyOf } from './headerKey.ts';
 import { inOrder } from './inOrder.ts';
+import { LongRows } from './longRows.ts';
 import type { TableRead } from './readWide.ts';
 import { NUMBER, SKIP, TEXT } from './scanPlan.ts';
 import { scanText } from './scanText.ts';
@@ -51,8 +53,6 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
   if (columns === null) return refused(REFUSALS.noNumbers(input.head.name, 'no names of channels'));
   const names = new Names();
   const units = new Names();
-  // Names that stand only in rows that were left out leave a hole.
-  const rows: (ChannelRows | undefined)[] = [];
   const timeColumn = timeColumnOf(time);
   const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : -1;
   const kinds = new Uint8Array(head.columns.length).fill(SKIP);
@@ -78,33 +78,26 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
   if (time.kind === 'dateAndClock') read(dateColumn, timeReader(time.dateForm));
   const width = kinds.length;
   const perSecond = time.kind === 'number' ? time.over / time.times : 1;
+  const { index: nameColumn } = columns.name;
+  const { index: valueColumn } = columns.value;
+  const rowColumns = { time: timeColumn ?? -1, value: valueColumn, unit: columns.unit?.index ?? -1 };
+  const rows = new LongRows(names.list, nameColumn, rowColumns, perSecond);
   const scanned = await scanText(input, head, {
     kinds,
     readers,
-    heldBytes: () => rows.reduce((sum, channel) => sum + (channel?.bytes ?? 0), 0),
-    needed: [timeColumn ?? columns.name.index, columns.name.index],
-    names: columns.name.index,
+    heldBytes: () => rows.bytes,
+    needed: [timeColumn ?? nameColumn, nameColumn],
+    names: nameColumn,
     // The units in the cells change from row to row: all values of a quantity are put into one.
     unitFor: (_, unit) => baseUnitOf(unit) ?? unit,
-    take(stage, count, columnDecimals) {
-      const decimals = columnDecimals[columns.value.index] ?? 0;
-      for (let at = 0; at < count * width; at += width) {
-        const code = stage[at + columns.name.index] ?? 0;
-        const channel = rows[code] ?? new ChannelRows(names.list[code] ?? '', perSecond);
-        rows[code] = channel;
-        const timeS =
-          timeColumn === null
-            ? 0
-            : (stage[at + timeColumn] ?? 0) + (dateColumn < 0 ? 0 : (stage[at + dateColumn] ?? 0));
-        const unit = columns.unit === null ? -1 : (stage[at + columns.unit.index] ?? -1);
-        channel.push(timeS, stage[at + columns.value.index] ?? Number.NaN, Number.isNaN(unit) ? -1 : unit, decimals);
-      }
-      for (const channel of rows) channel?.store(decimals);
+    take(stage, count, decimals) {
+      if (timeColumn !== null && dateColumn >= 0) addColumn(stage, timeColumn, dateColumn, width, count, 1);
+      rows.take(stage, width, count, decimals[valueColumn] ?? 0);
     },
   });
   if (!scanned.ok) return scanned;
   const { channels, warnings, firstS } = assemble(
-    rows.filter((channel) => channel !== undefined),
+    rows.finish(),
     units.list,
     unitsInCells(columns, head),
     time,

@@ -69,7 +69,7 @@ function toCapture(input: LayoutInput, head: TextHead, arrangement: Arrangement,
   const { time, kind } = arrangement;
   const headerKey = kind === 'long' ? headerKeyOf(table.channels.map(({ heading }) => heading ?? '')) : head.headerKey;
   const choice = input.options.choice?.headerKey === headerKey ? input.options.choice : null;
-  const warnings = [...textWarnings(head, table.scan.tally), ...table.warnings, ...timePlanWarnings(head, time)];
+  const warnings = [...textWarnings(head, table.scan.tally, kind), ...table.warnings, ...timePlanWarnings(head, time)];
   const firstCell = head.columns[timeColumnOf(time) ?? -1]?.sample.cells.find((cell) => cell !== '') ?? '';
   const finished = finishCapture(
     {

@@ -10,6 +10,7 @@ import { asWrittenOf } from '../time/asWritten.ts';
 import { placeTimes } from '../time/placeTimes.ts';
 import { type TimePlan, timeColumnOf } from '../time/timePlan.ts';
 import { type StoredTimes, TimeStore } from '../time/timeStore.ts';
+import { addColumn } from './addColumn.ts';
 import { timeColumns } from './arrange.ts';
 import { ColumnStore } from './columnStore.ts';
 import { unnamedWarnings, wordColumnWarnings } from './columnWarnings.ts';
@@ -109,14 +110,6 @@ function expectedRows({ bytesTotal }: LayoutInput, { dataByte, rowBytes }: TextH
   if (bytesTotal === null || rowBytes <= 0) return 0;
   const rows = Math.ceil(((bytesTotal - dataByte) / rowBytes) * 1.03) + 16;
   return Math.max(0, Math.min(rows, MOST_EXPECTED));
-}
-
-/** Adds the start of the day, or milliseconds, to a clock time; a blank adds nothing. */
-function addColumn(stage: Float64Array, to: number, from: number, width: number, rows: number, over: number): void {
-  for (let at = 0; at < rows * width; at += width) {
-    const more = (stage[at + from] ?? 0) / over;
-    if (!Number.isNaN(more)) stage[at + to] = (stage[at + to] ?? 0) + more;
-  }
 }
 
 /** How each column is read. Texts that are no status, spare times and unnamed empty columns are skipped. */

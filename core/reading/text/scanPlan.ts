@@ -55,7 +55,7 @@ export interface ScanPlan {
   readonly decimal: number;
   /** NUMBER, SKIP or TEXT for each column. */
   readonly kinds: Uint8Array;
-  /** The column that names the channel of each row where every row has one of its own, or -1. */
+  /** The column that names the channel of each row where every row has one of its own, without which it is nothing, or -1. */
   readonly names: number;
   /** A column without which a row is nothing (its time), or -1. */
   readonly need: number;

@@ -80,7 +80,7 @@ export class RowScanner {
 
   /** Reads one row of any kind. Returns where the next one begins, or -1 where this one does not end before `to`. */
   private anyRow(bytes: Uint8Array, rowStart: number, to: number): number {
-    const { delimiter, blanks, kinds, need } = this.plan;
+    const { delimiter, blanks, kinds, names, need } = this.plan;
     const { values, filled } = this.stage;
     const width = kinds.length;
     const base = filled * width;
@@ -102,7 +102,8 @@ export class RowScanner {
         else if ((c === LF || c === CR) && ++column < width) values[base + column] = Number.NaN;
       }
     }
-    if (column !== width || this.strange || (need >= 0 && Number.isNaN(values[base + need] ?? 0))) {
+    const lacks = (needed: number): boolean => needed >= 0 && Number.isNaN(values[base + needed] ?? 0);
+    if (column !== width || this.strange || lacks(need) || lacks(names)) {
       return this.endOddRow(bytes, rowStart, pos, to, column);
     }
     this.endRow(true, 1);

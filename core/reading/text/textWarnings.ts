@@ -10,13 +10,14 @@ const MOST_COLUMNS = 12;
  * What was odd about the text itself, as sentences. None is a repair: what is left out here has no place in a table of
  * values at their times.
  */
-export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[] {
+export function textWarnings(head: TextHead, tally: TextTally, kind: 'wide' | 'long' | 'paired'): CaptureWarning[] {
   const found: CaptureWarning[] = [];
   const say = (id: CaptureWarning['id'], of: Tally, detail: string): void => {
     if (of.count > 0) found.push({ id, detail, row: of.line === 0 ? null : of.line, count: of.count, repaired: false });
   };
   const { skipped, headers, otherTable, zeros, unplaced, short, long, missing, cut, open } = tally;
   const { remarks } = head;
+  const lacking = kind === 'long' ? 'a time, a name or a number' : 'a time or a number';
   say(
     'rowsSkipped',
     remarks,
@@ -25,7 +26,7 @@ export function textWarnings(head: TextHead, tally: TextTally): CaptureWarning[]
   say(
     'rowsSkipped',
     skipped,
-    `${rows(skipped)} without a time or a number ${skipped.count === 1 ? 'has' : 'have'} no place on the time axis and ${were(skipped)} left out; the first reads “${skipped.sample}”.`,
+    `${rows(skipped)} without ${lacking} ${skipped.count === 1 ? 'has' : 'have'} no place on the time axis and ${were(skipped)} left out; the first reads “${skipped.sample}”.`,
   );
   say(
     'headerRepeated',
