@@ -93,7 +93,7 @@ function stepsOf(values: Float32Array | Float64Array, narrow: boolean): Steps {
 function walk(values: Float32Array | Float64Array, start: number, end: number, narrow: boolean): Steps {
   const runs = new Uint32Array(LONGEST_RUN + 1);
   const seen = new Set<number>();
-  const steps: number[] = [];
+  let steps = 0;
   let runCount = 0;
   let run = 0;
   let before = Number.NaN;
@@ -104,19 +104,32 @@ function walk(values: Float32Array | Float64Array, start: number, end: number, n
     if (seen.size < 4096) seen.add(value);
     if (!Number.isNaN(before)) {
       // The first run may have begun before the stretch, so it does not count.
-      if (steps.length > 0) {
+      if (steps > 0) {
         const length = Math.min(run, LONGEST_RUN);
         runs[length] = (runs[length] ?? 0) + 1;
         runCount++;
       }
-      steps.push(Math.abs(value - before));
+      steps++;
     }
     before = value;
     run = 1;
   }
   const smallest = smallestStep(seen, narrow);
-  const small = steps.filter((step) => step <= smallest * 1.01).length;
-  return { smallest, smallShare: small / Math.max(1, steps.length), runs, runCount };
+  const small = stepsUpTo(smallest * 1.01, values, start, end);
+  return { smallest, smallShare: small / Math.max(1, steps), runs, runCount };
+}
+
+/** How many steps from one value to a different one are not larger than `most`. */
+function stepsUpTo(most: number, values: Float32Array | Float64Array, start: number, end: number): number {
+  let count = 0;
+  let before = Number.NaN;
+  for (let i = start; i < end; i++) {
+    const value = values[i] ?? Number.NaN;
+    if (value === before || !Number.isFinite(value)) continue;
+    if (Math.abs(value - before) <= most) count++;
+    before = value;
+  }
+  return count;
 }
 
 /** Differences far below the values' own rounding are no steps: two roundings of the same number. */

@@ -6,7 +6,7 @@
 // number turns up, the column is widened, and what it held so far is restored that way.
 
 import { BLOCK, type BlockExtremes, blocksFor } from '../../capture/blockExtremes.ts';
-import { inSharedRoom, narrowRoom, wideRoom } from '../../capture/columnRoom.ts';
+import { narrowRoom, wideRoom } from '../../capture/columnRoom.ts';
 import { type ColumnRange, copyNarrow, copyWide, type OnStage } from './copyColumn.ts';
 
 const LIMIT = 2 ** 23;
@@ -114,7 +114,11 @@ export function restoreDecimal(value: number, decimals: number): number {
 
 /** The used part of an array: a view where little is wasted, else a copy of its own. */
 function fitted(values: Float32Array | Float64Array, length: number): Float32Array | Float64Array {
-  return length * 1.1 + 1024 >= values.length ? values.subarray(0, length) : inSharedRoom(values.slice(0, length));
+  const used = values.subarray(0, length);
+  if (length * 1.1 + 1024 >= values.length) return used;
+  const copy = used instanceof Float32Array ? narrowRoom(length) : wideRoom(length);
+  copy.set(used);
+  return copy;
 }
 
 function allHaveDecimals({ stage, first, stride, rows }: OnStage, power: number): boolean {
