@@ -1,13 +1,12 @@
-import { frontVoltage, rangeOf, rearVoltage, richShare } from '../measures/sensors.ts';
+import { frontVoltage, rangeOf, rearVoltage } from '../measures/sensors.ts';
 import { slowAndFast, swingOf } from '../measures/slowAndFast.ts';
 import { type SwitchOrder, switchOrder } from '../measures/switchOrder.ts';
-import { cutWindow } from '../measures/windowData.ts';
 import type { Seconds } from '../units/quantities.ts';
 import { round } from '../words/numbers.ts';
+import { banksRunApart, followsOtherBank } from './banksExchanged.ts';
 import { codesOf } from './codeGroups.ts';
 import type { Condition, ConditionContext } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
-import { trimsOf } from './trimsOf.ts';
 
 /**
  * A rear sensor that swings this much more than the front one is probably the front one: of two sound sensors one may
@@ -23,20 +22,18 @@ const LEAST_REAR_V = 0.3;
 const GAS_S = 0.25;
 const LAG_PERIODS = 0.25;
 const AS_LARGE = 0.85;
-/** Two banks whose trims run away from each other are steered by each other's sensors. */
-const APART = 30;
 
 /** Signs that a trace is not of the sensor it is said to be of: between front and rear, or between the banks. */
 export const sensorsInPlace: Condition = {
   id: 'sensorsInPlace',
   words: 'Sensors not exchanged',
-  help: 'Behind a converter a wave can only become smaller and later. A rear trace that swings more than the front one, or ahead of it, means exchanged connectors, channels or leads; so do two banks of which one runs to the rich end and the other to the lean end.',
+  help: 'Behind a converter a wave can only become smaller and later. A rear trace that swings more than the front one, or ahead of it, means exchanged connectors, channels or leads; so do two banks of which one runs to the rich end and the other to the lean end, or a rear trace that follows the front one of the other bank.',
   blocker: 'sensorsExchanged',
   kinds: ['hold', 'cruise', 'mixed'],
   judge(context) {
     const [code] = codesOf(context.troubleCodes, 'exchanged');
     if (code) return notMet(this.id, `Trouble code ${code}: sensor signals exchanged between banks.`);
-    const signs = [banksRunApart, swingsMore, switchesFirst]
+    const signs = [banksRunApart, followsOtherBank, swingsMore, switchesFirst]
       .map((sign) => sign(context))
       .filter((sign) => sign !== null);
     if (signs.length > 0) return notMet(this.id, signs.join(' '));
@@ -78,22 +75,4 @@ function isFirm({ spreadS, periodS }: SwitchOrder): boolean {
 /** The longest time by which a rear trace as large as the front one can follow it. */
 function latestEcho({ periodS, stepS }: SwitchOrder): Seconds {
   return GAS_S + LAG_PERIODS * periodS + stepS;
-}
-
-function banksRunApart(context: ConditionContext): string | null {
-  const { bank, capture, window } = context;
-  if (bank === null) return null;
-  const other = bank === 1 ? 2 : 1;
-  const own = trimsOf(capture, bank, window);
-  const theirs = trimsOf(capture, other, window);
-  const ours = (own.short ?? 0) + (own.long ?? 0);
-  const others = (theirs.short ?? 0) + (theirs.long ?? 0);
-  if (ours * others < 0 && Math.abs(ours - others) > APART)
-    return `The trims run apart: ${round(ours, 0)} % here, ${round(others, 0)} % on the other bank.`;
-  const front = frontVoltage(context).sensor;
-  const otherFront = frontVoltage(cutWindow(capture, { ...window, bank: other }, other)).sensor;
-  if (!front || !otherFront) return null;
-  const [here, there] = [richShare(front), richShare(otherFront)];
-  if (Math.max(here, there) < 0.9 || Math.min(here, there) > 0.1) return null;
-  return 'One bank stays at the rich end, the other at the lean end.';
 }
