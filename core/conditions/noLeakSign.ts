@@ -29,8 +29,11 @@ const IDLE_FRONT_V = 0.4;
 const LOW_REAR_V = 0.5;
 const IN_AIR_V = 0.14;
 const USUAL_REAR_V = 0.62;
-/** Trims add this much more fuel at idle than at a raised speed, where false air is a smaller share. */
-const IDLE_TRIM = 2.8;
+/**
+ * Trims add this much more fuel at idle than at a raised speed, where false air is a smaller share. By some per cent they
+ * differ on any car: purge, and what the injectors need to open (common practice, no source).
+ */
+const IDLE_TRIM = 4;
 /** Fast movement behind, of this size and this little alike to the front's, has a cause of its own. */
 const OWN_SWING_V = 0.25;
 const UNLIKE = 0.3;

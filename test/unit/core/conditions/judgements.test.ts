@@ -168,6 +168,14 @@ for (const [id, words, capture, window, codes] of NOT_MET) {
   });
 }
 
+test('a rear sensor at 0.8 V is no sign of a misled control where the trims add the 3 % of any car', () => {
+  const rich = changed({
+    downstreamO2: rear((t) => (t > 190 && t < 194 ? 0.1 : 0.8)),
+    ltft: engine('ltft', () => 3, 1),
+  });
+  expect(met('mixtureBehind', rich)).toBe(true);
+});
+
 const NOT_RECORDED: readonly (readonly [string, DrawnChannel['role']])[] = [
   ['engineWarm', 'coolant'],
   ['closedLoop', 'fuelStatus'],

@@ -42,6 +42,28 @@ describe('a rear sensor that rests lean at speed under a balanced mixture', () =
   });
 });
 
+describe('trims that add more fuel at idle than at speed', () => {
+  const judged = (atSpeed: number, atIdle: number) => {
+    const stft: DrawnChannel = {
+      role: 'stft',
+      bank: 1,
+      rateHz: 5,
+      seconds: 100,
+      values: (t) => (t > 82 ? atIdle : atSpeed),
+    };
+    const data = cutWindow(captureOf([front, rear(() => 0.62), rpm((t) => (t > 82 ? 800 : 2300)), stft]), HOLD, 1);
+    return noLeakSign.judge({ ...data, measures: new Map(), troubleCodes: [] });
+  };
+  test('are a sign of false air from 4 % on, with the figure', () => {
+    expect(judged(1, 6).met).toBe(false);
+    expect(judged(1, 6).detail).toContain('5.0 % more fuel at idle');
+  });
+  test('are none where they differ by less, as they do on any car, nor where they add more at speed', () => {
+    expect(judged(1, 4.5).met).toBe(true);
+    expect(judged(6, 1).met).toBe(true);
+  });
+});
+
 describe('a rear sensor that moves only as the capture begins', () => {
   const waking = captureOf([front, rear((t) => (t < 1 ? 0.45 - 0.3 * t : 0.15)), rpm(() => 2300)]);
   test('has shown no life', () => {
