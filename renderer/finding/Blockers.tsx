@@ -1,5 +1,6 @@
 import type { Blocker } from '../../core/findings/finding.ts';
 import { TEST_LIST } from '../../core/findings/nextTests/testList.ts';
+import { keptTogether } from '../words/numbers.ts';
 
 /** What has to be fixed or shown before a finding may be given, each with the test that removes it. */
 export function Blockers({ blockers }: { readonly blockers: readonly Blocker[] }) {
@@ -12,7 +13,7 @@ export function Blockers({ blockers }: { readonly blockers: readonly Blocker[] }
           <li key={testId}>
             {standing.map(({ id, words }) => (
               <p key={id} data-blocker={id}>
-                {words}
+                {keptTogether(words)}
               </p>
             ))}
             <p className="soft">{TEST_LIST.find(({ id }) => id === testId)?.words}</p>

@@ -1,6 +1,7 @@
 import type { ConditionResult } from '../../core/conditions/condition.ts';
 import { conditionWords } from '../../core/evidence/words/terms.ts';
 import { ConditionSign } from '../widgets/Sign.tsx';
+import { keptTogether } from '../words/numbers.ts';
 
 /** What the window has to meet to be judged: a sign and a word for met, not met and not recorded, with the numbers. */
 export function Conditions({ conditions }: { readonly conditions: readonly ConditionResult[] }) {
@@ -16,7 +17,7 @@ export function Conditions({ conditions }: { readonly conditions: readonly Condi
               <p>
                 {conditionWords(id)}: <strong>{metWord(met)}</strong>
               </p>
-              <p className="soft">{detail}</p>
+              <p className="soft">{keptTogether(detail)}</p>
             </div>
           </li>
         ))}

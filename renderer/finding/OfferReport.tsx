@@ -14,9 +14,12 @@ export function OfferReport() {
   const selected = useStore(program.workspace, (state) => state.selected);
   const offered = useStore(program.score, (state) => state.offer);
   useStore(program.record, recordOf);
-  const offer = offersOfShown(program).find((one) => one.id === selected?.id);
-  if (offer === undefined)
-    return <p className="report soft">This offer is no longer there. Choose another in the list.</p>;
+  const offers = offersOfShown(program);
+  const offer = offers.find((one) => one.id === selected?.id);
+  if (offer === undefined) {
+    const next = offers.length === 0 ? '' : ' Choose another in the list.';
+    return <p className="report soft">This offer is no longer there.{next}</p>;
+  }
   const { window } = offer;
   return (
     <div className="report">

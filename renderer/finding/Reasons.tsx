@@ -1,5 +1,5 @@
 import type { Finding, Reason } from '../../core/findings/finding.ts';
-import { numberWords } from '../words/numbers.ts';
+import { keptTogether, numberWords } from '../words/numbers.ts';
 
 interface ReasonsProps {
   readonly reasons: readonly Reason[];
@@ -45,7 +45,7 @@ function Side({ title, reasons }: { readonly title: string; readonly reasons: re
       <tbody>
         {reasons.map((reason) => (
           <tr key={reason.id}>
-            <td>{reason.detail}</td>
+            <td>{keptTogether(reason.detail)}</td>
             <td className="figure">
               {numberWords(Math.abs(reason.weight), 1)}
               <div className="weight" aria-hidden="true">

@@ -9,7 +9,8 @@ interface TimeAxisProps {
   readonly theme: Theme;
 }
 
-const AXIS_WORDS: Readonly<Record<TimeForm, string>> = { s: 'Time, s', 'min:s': 'Time, min:s', 'h:min:s': 'h:min:s' };
+/** As much as fits left of the paper: the form of the longer ones says by itself that it is a time. */
+const AXIS_WORDS: Readonly<Record<TimeForm, string>> = { s: 'Time, s', 'min:s': 'min:s', 'h:min:s': 'h:min:s' };
 
 /** The time axis under all panes. */
 export function TimeAxis({ stage, theme }: TimeAxisProps) {

@@ -1,5 +1,5 @@
 import { Plus } from 'lucide-react';
-import { memo, type PointerEvent, useCallback, useLayoutEffect, useRef } from 'react';
+import { memo, type PointerEvent, useMemo, useRef } from 'react';
 import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import { FindingSign } from '../widgets/Sign.tsx';
 import type { Stage } from './stage.ts';
@@ -30,22 +30,20 @@ export function tabLanes(count: number): number {
 export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
   const { stage, windows, selectedWindowId, drag } = props;
   const rail = useRef<HTMLDivElement>(null);
-  const widths = useRef<number[]>([]);
   const lanes = tabLanes(windows.length);
 
-  useLayoutEffect(() => {
-    const tabs = [...(rail.current?.children ?? [])];
-    widths.current = windows.map((_, i) => naturalWidth(tabs[i]));
-  }, [windows]);
-
-  const place = useCallback(
-    (scale: TimeScale): void => {
+  const place = useMemo(() => {
+    // Measured again when another is selected: its words are bolder, and wider.
+    let widths: readonly number[] | null = null;
+    return (scale: TimeScale): void => {
       const tabs = rail.current?.children ?? [];
+      widths ??= windows.map((_, i) => naturalWidth(tabs[i]));
+      const known = widths;
       const wishes = windows.map(({ id, startS, endS }, i) => ({
         id,
         startX: scale.xOf(startS),
         endX: scale.xOf(endS),
-        width: widths.current[i] ?? 0,
+        width: known[i] ?? 0,
         first: id === selectedWindowId,
       }));
       const places = new Map(
@@ -61,9 +59,8 @@ export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
         tab.style.width = `${there.width}px`;
         tab.style.setProperty('--stem', `${there.lane * TAB_PX}px`);
       });
-    },
-    [windows, selectedWindowId, lanes],
-  );
+    };
+  }, [windows, selectedWindowId, lanes]);
   usePlacer(stage, place);
 
   return (

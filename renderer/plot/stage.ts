@@ -33,7 +33,7 @@ export const RIGHT_GUTTER = 28;
 const LABEL_PX: Readonly<Record<TimeForm, number>> = { s: 84, 'min:s': 96, 'h:min:s': 112 };
 /** Width of a figure of the axis, and of the name of the axis in the left gutter, px. */
 const FIGURE_PX = 7.8;
-const NAME_PX: Readonly<Record<TimeForm, number>> = { s: 54, 'min:s': 76, 'h:min:s': 60 };
+const NAME_PX: Readonly<Record<TimeForm, number>> = { s: 54, 'min:s': 46, 'h:min:s': 60 };
 /** How long a zoom takes to show where it went, ms. */
 const MOVE_MS = 120;
 

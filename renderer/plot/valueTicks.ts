@@ -2,10 +2,16 @@
 
 /** Most ticks on one axis; fewer where the pane is low. */
 const MOST_TICKS = 10;
+/** The narrowest that labels may stand: so much is taken where a low pane would show a single value, which is no scale. */
+const NARROWEST_PX = 16;
 
-/** The smallest step of 1, 2, 5 by powers of ten that keeps `spacing` px between ticks over `height` px. */
+/**
+ * The smallest step of 1, 2, 5 by powers of ten that keeps `spacing` px between ticks over `height` px; in a low pane,
+ * less, so that there is more than one.
+ */
 export function valueStep(low: number, high: number, height: number, spacing: number): number {
-  const most = Math.max(1, Math.min(MOST_TICKS, Math.floor(height / spacing)));
+  const least = height >= 2 * NARROWEST_PX ? 2 : 1;
+  const most = Math.max(least, Math.min(MOST_TICKS, Math.floor(height / spacing)));
   return niceStep((high - low) / most);
 }
 

@@ -14,6 +14,11 @@ export function withUnit(value: number, unit: string, digits: number): string {
   return unit === '1' || unit === '' ? numberWords(value, digits) : `${numberWords(value, digits)}${KEPT_SPACE}${unit}`;
 }
 
+/** A sentence of the core in which no number is parted from its unit at the end of a line. */
+export function keptTogether(sentence: string): string {
+  return sentence.replace(/(\d) (?=(?:%|°C|°F|K|V|mV|g|g\/s|s|ms|min|Hz|1\/min)(?![\p{L}\d/]))/gu, `$1${KEPT_SPACE}`);
+}
+
 /** A measured value with as many digits as its interval deserves, and the interval with the same; most `digits`. */
 export function measuredWords(value: number, interval: readonly [number, number] | null, digits: number) {
   if (interval === null) return { value: numberWords(value, digits), interval: null };

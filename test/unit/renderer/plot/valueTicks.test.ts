@@ -9,6 +9,9 @@ describe('the step of a vertical axis', () => {
     [0, 3000, 160, 500],
     [-10, 10, 120, 5],
     [20, 100, 400, 10],
+    [0, 4000, 42, 2000],
+    [0, 100, 42, 50],
+    [0, 4000, 30, 5000],
   ])('is for %d to %d over %d px %d', (low, high, height, step) => {
     expect(valueStep(low, high, height, 24)).toBe(step);
   });

@@ -4,6 +4,7 @@ import {
   bytesWords,
   countWords,
   differenceWords,
+  keptTogether,
   measuredWords,
   numberWords,
   typedNumber,
@@ -49,6 +50,19 @@ describe('numbers as people read them', () => {
   it('gives value and interval with the same digits, no more than the interval deserves', () => {
     expect(measuredWords(0.5678, [0.41, 0.72], 3)).toEqual({ value: '0.57', interval: '0.41 to 0.72' });
     expect(measuredWords(2247.3, [2230, 2262], 1)).toEqual({ value: '2247', interval: '2230 to 2262' });
+  });
+});
+
+describe('a sentence of the core', () => {
+  it('keeps each number on the line of its unit (NIST SP 811, 7.2: a space, which is no place to part them)', () => {
+    expect(keptTogether('Coolant 16 to 50 °C at 2500 1/min; 0.34 g (95 %).')).toBe(
+      'Coolant 16 to 50\u00a0°C at 2500\u00a01/min; 0.34\u00a0g (95\u00a0%).',
+    );
+  });
+
+  it('leaves other words behind a number alone', () => {
+    const sentence = 'It ran 31 times worse, 3 storing and 2 said so; 12 V8 engines.';
+    expect(keptTogether(sentence)).toBe(sentence);
   });
 });
 
