@@ -54,6 +54,8 @@ export function acceptAllOffers(program: Program): void {
   if (next === undefined) return;
   program.record.getState().edit(addWindows(windows));
   program.workspace.getState().select({ kind: 'window', id: next.id });
+  const words = windows.length === 1 ? `${windowName(next)} is marked.` : `${windows.length} windows are marked.`;
+  program.notices.getState().say(words);
 }
 
 /** The open offers of the shown capture. */

@@ -39,7 +39,7 @@ td { white-space: pre-line; }
 thead .number { white-space: normal; }
 code { font: 8pt/1.6 "Cascadia Mono", "DejaVu Sans Mono", "Liberation Mono", Menlo, Consolas, monospace; letter-spacing: -0.02em; }
 .none { font-style: italic; color: #444; }
-figure img { width: 100%; height: auto; max-height: 230mm; border: 0.35pt solid #bbb; }
+figure img { box-sizing: border-box; width: 100%; height: auto; max-height: 230mm; border: 0.35pt solid #bbb; }
 p + .blank, dl + .blank { margin-top: 2mm; }
 .blank + p { margin-top: 3.5mm; }
 .blank { border-bottom: 0.5pt solid #111; min-height: 9mm; display: flex; align-items: flex-end; font-size: 9.5pt; color: #333; padding-bottom: 0.8mm; }

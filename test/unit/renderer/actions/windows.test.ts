@@ -52,6 +52,7 @@ describe('an offer', () => {
     acceptAllOffers(program);
     expect(windows()).toHaveLength(count);
     expect(new Set(windows().map(({ name }) => name)).size).toBe(count);
+    expect(program.notices.getState().words).toBe(`${count} windows are marked.`);
     undo();
     expect(windows()).toEqual([]);
   });
