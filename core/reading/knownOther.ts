@@ -1,5 +1,6 @@
 import type { Problem } from './problem.ts';
 import { REFUSALS } from './refusals.ts';
+import { decodeText } from './text/decodeText.ts';
 
 interface Signature {
   readonly id: string;
@@ -14,6 +15,7 @@ const SHEET = 'Open it in a spreadsheet program, save it as CSV, and open that f
 const PRINTED = 'Export the recording as CSV; a printed page no longer holds the samples.';
 const PLAYED = 'Choose the file in which the instrument wrote its measurements as text, such as CSV.';
 const CONVERT = 'Open it with the program that wrote it, export the table as CSV, and open that file here.';
+const ROWS = 'Export the recording as CSV, with one row for each moment.';
 const UNPACK = 'Unpack it first, and open the recording inside. Zip and gzip are unpacked here by themselves.';
 
 /** First bytes of files that people drop by mistake. */
@@ -65,6 +67,9 @@ const SIGNATURES: readonly Signature[] = [
   sign('database', 0, 'SQLite format 3', 'a database', CONVERT),
 ];
 
+/** An object with a name in it, or an array of numbers, arrays or objects; "[Header]" and "[1] 0.5" begin otherwise. */
+const JSON_START = /^\uFEFF?\s*(?:\{\s*"[^"\n]{0,80}"\s*:|\[\s*(?:[[{]|-?\d[\d.eE+-]*\s*,))/;
+
 /** The refusal for a file that is plainly something else, by its first bytes; null where it is not. */
 export function knownOther(name: string, bytes: Uint8Array): Problem | null {
   for (const { id, at, bytes: wanted, kind, doNext } of SIGNATURES) {
@@ -73,6 +78,8 @@ export function knownOther(name: string, bytes: Uint8Array): Problem | null {
     if (wanted.length === 2 && !bytes.subarray(0, 64).some((byte) => byte < 9)) continue;
     return REFUSALS.knownOther(name, id, kind, doNext);
   }
+  if (JSON_START.test(decodeText(bytes, 0, Math.min(bytes.length, 400), 'utf8')))
+    return REFUSALS.knownOther(name, 'markup', 'a JSON document', ROWS);
   return null;
 }
 

@@ -26,6 +26,13 @@ export const REFUSALS = {
     where: name,
     doNext: `The first line reads ${found}. Choose the file in which the instrument wrote its measurements as text, such as CSV.`,
   }),
+  otherDigits: (name: string): Problem => ({
+    id: 'otherDigits',
+    what: 'The numbers in this file are written in other digits than 0 to 9.',
+    where: name,
+    doNext:
+      'Set the language of the program that wrote it to one with the digits 0 to 9, and export the recording again.',
+  }),
   headerOnly: (name: string, row: number): Problem => ({
     id: 'headerOnly',
     what: 'This file has a header but no rows of data.',

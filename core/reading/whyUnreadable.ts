@@ -23,14 +23,6 @@ export function whyUnreadable(head: FileHead): Problem {
   if (!head.whole && !bytes.includes(10) && !bytes.includes(13)) return REFUSALS.lineTooLong(head.name, bytes.length);
   const lines = text.split(/\r\n|\n|\r/).filter((line) => line.trim() !== '');
   const first = lines[0] ?? '';
-  if (/^\s*[[{]/.test(first) && looksLikeMarkup(first)) {
-    return REFUSALS.knownOther(
-      head.name,
-      'markup',
-      'a JSON document',
-      'Export the recording as CSV, with one row for each moment.',
-    );
-  }
   if (looksLikeMarkup(first)) {
     return REFUSALS.knownOther(
       head.name,
@@ -39,10 +31,14 @@ export function whyUnreadable(head: FileHead): Problem {
       'Export the recording as CSV or another plain text form.',
     );
   }
+  if (FOREIGN_DIGITS.test(text)) return REFUSALS.otherDigits(head.name);
   if (lines.length <= 2 && /[^\s,;|][,;\t|]\s*[^\s,;|]/.test(first))
     return REFUSALS.headerOnly(head.name, lines.length);
   return REFUSALS.noNumbers(head.name, `“${shownText(first, 60)}”`);
 }
+
+/** Decimal digits of Arabic, Persian, Indian and full-width writing, several in a number. */
+const FOREIGN_DIGITS = /[\u0660-\u0669\u06F0-\u06F9\u0966-\u096F\uFF10-\uFF19]{2}/;
 
 function firstLineEnd(bytes: Uint8Array): number {
   const end = bytes.findIndex((byte) => byte === 10 || byte === 13);
@@ -63,5 +59,5 @@ function controlShare(bytes: Uint8Array): number {
 }
 
 function looksLikeMarkup(line: string): boolean {
-  return /^\s*(?:<[!?a-z]|[[{]\s*(?:"|$|[[{]))/i.test(line);
+  return /^\s*<[!?a-z]/i.test(line);
 }

@@ -78,6 +78,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
     'kmh kph kmph kilometreperhour kilometerperhour km/hr km/hour kmhr km/std kilometresperhour kilometersperhour',
   ),
   row('mph', 'speed', 1.609344, 'mi/h mileperhour miles/h miles/hour milesperhour mi/hr mileh'),
+  row('kn', 'speed', 1.852, 'kt kts knot knots knoten noeud noeuds nudos'),
   row(
     'm/s',
     'speed',
@@ -101,6 +102,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('kg/h', 'massFlow', [1000, 3600], 'kgh kg/hr kg/hour kghr kg/std kilogramsperhour'),
   row('lb/min', 'massFlow', [453.59237, 60], 'lbm/min lbs/min lbmin lb/m pounds/min lb/minute'),
   row('lb/h', 'massFlow', [453.59237, 3600], 'lb/hr lbs/h lbs/hr pph'),
+  row('g/min', 'massFlow', [1, 60], 'gmin gr/min gm/min grams/min gram/min'),
   row('mg/s', 'massFlow', [1, 1000], 'mg/sec'),
   row('kPa', 'pressure', 1, 'kilopascal kilopascals kpaa kpag kpaabs kpa(abs)'),
   row('Pa', 'pressure', [1, 1000], 'pascal pascals'),
@@ -115,6 +117,8 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('%', 'share', 1, 'percent pct prozent pourcent porcentaje %age percentage vol% porciento percentuale'),
   row('‰', 'share', [1, 10], 'permille'),
   row('parts of 1', 'share', 100, 'fraction fractional perunit'),
+  // A trim that multiplies: 1.03 is 3 %. No spelling: the word stands in many names.
+  row('factors about 1', 'share', 100, '', 1),
   row('λ', 'airRatio', 1, 'lambda la eqratio equivalenceratio eqrat lambdaratio airratio'),
   row('AFR', 'airRatio', [1, AIR_FUEL_RATIO_AT_LAMBDA_1], 'a/f air/fuel af airfuelratio air/fuelratio a/fratio :1 a:f'),
   { symbol: 'φ', quantity: 'airRatio', times: 1, over: 1, zero: 0, form: 'reciprocal', spellings: ['phi', 'ϕ'] },
@@ -155,9 +159,12 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('N·m', 'torque', 1, 'nm n*m n-m newtonmeter'),
   row('lbf·ft', 'torque', 1.355818, 'lb-ft ft-lb ft·lb lbft ftlb ft*lb ft-lbs lb*ft ft/lb'),
   row('L/h', 'volumeFlow', 1, 'l/hr lph litres/h liter/h liters/hour'),
+  row('L/s', 'volumeFlow', 3600, 'l/sec litre/s liter/s litres/s liters/s'),
+  row('L/min', 'volumeFlow', 60, 'lpm litre/min liter/min litres/min liters/min'),
+  row('m³/h', 'volumeFlow', 1000, 'm3/h m^3/h m3/hr cbm/h'),
   row('gal/h', 'volumeFlow', 3.785411784, 'gph gal/hr gal/hour gal(us)/h'),
   row('cc/min', 'volumeFlow', [6, 100], 'cm3/min cm³/min ml/min ccm/min'),
-  row('g', 'mass', 1, 'gram grams gramm'),
+  row('g', 'mass', 1, 'gram grams gramm g/cyl g/rev g/stroke g/str g/hub'),
   row('mg', 'mass', [1, 1000], 'mg/stroke mg/hub mg/str mgperstroke mg/stk mg/cp'),
   row('kg', 'mass', 1000, ''),
   row(

@@ -7,6 +7,7 @@ import { convert } from '../../core/units/convert.ts';
 /** One of the first unit is this many of the second. */
 const FACTORS: readonly (readonly [from: string, to: string, factor: number, lastDigit: number])[] = [
   ['mph', 'km/h', 1.609344, 0],
+  ['kn', 'm/s', 0.5144444, 1e-7],
   ['mi', 'm', 1609.344, 0],
   ['ft', 'm', 0.3048, 0],
   ['lb/min', 'g/s', 7.559873, 1e-6],
@@ -21,6 +22,7 @@ const FACTORS: readonly (readonly [from: string, to: string, factor: number, las
   ['lbf·ft', 'N·m', 1.355818, 1e-6],
   ['gal/h', 'L/h', 3.785412, 1e-6],
   ['kg/h', 'g/s', 0.2777778, 1e-7],
+  ['L/min', 'L/h', 60, 0],
   ['1/min', 'rad/s', 0.1047198, 1e-7],
   ['min', 's', 60, 0],
   ['h', 's', 3600, 0],

@@ -1,7 +1,7 @@
 import { ROLE_FACTS } from '../../capture/roles.ts';
 import { conversion } from '../../units/convert.ts';
-import { findUnit } from '../../units/findUnit.ts';
 import { type Behaviour, contradiction } from './behaviour.ts';
+import { fileHabits } from './fileHabits.ts';
 import { guessRole } from './guessRole.ts';
 import { type NamedColumn, otherGuess, type RoleGuess } from './roleGuess.ts';
 
@@ -16,29 +16,51 @@ export interface AssignedRole extends RoleGuess {
  * 'other'. A role that its own values contradict is taken away and questioned. `behaviours` is parallel to `columns`.
  */
 export function assignRoles(columns: readonly NamedColumn[], behaviours: readonly Behaviour[]): AssignedRole[] {
-  const habits = { imperial: columns.some(({ unit }) => isImperial(unit)) };
+  const habits = fileHabits(columns, behaviours);
   const guesses = columns.map((column, i) => guessRole(column, behaviours[i] ?? NOTHING, habits));
   const placed = placeSensors(guesses);
   const best = new Map<string, number>();
+  const tied = new Set<string>();
   placed.forEach((guess, i) => {
     if (guess.role === 'other') return;
     const key = `${guess.role} ${guess.bank} ${guess.sensor}`;
     const other = best.get(key);
+    if (other !== undefined && isSensor(guess) && equals(guess, placed[other], behaviours[i], behaviours[other]))
+      tied.add(key);
     if (other === undefined || betterThan(guess, placed[other], behaviours[i], behaviours[other])) best.set(key, i);
   });
   return placed.map((guess, i) => {
-    if (guess.role === 'other') return { ...guess, questioned: null };
+    if (guess.role === 'other') return { ...guess, questioned: guess.certain ? null : guess.because };
     const key = `${guess.role} ${guess.bank} ${guess.sensor}`;
     if (best.get(key) !== i)
       return {
         ...otherGuess(guess.unit, `another column serves better as ${ROLE_FACTS[guess.role].words.toLowerCase()}`),
         questioned: null,
       };
-    const asked = question(guess, behaviours[i] ?? NOTHING);
+    const alone = tied.has(key)
+      ? { ...guess, certain: false, because: `${guess.because}, as of another column` }
+      : guess;
+    const asked = question(alone, behaviours[i] ?? NOTHING);
     // A wideband sensor reports a voltage of its own beside its air ratio; nobody need be asked about it.
     const wideband = asked.questioned !== null && best.has(`upstreamLambda ${guess.bank} ${guess.sensor}`);
     return wideband ? { ...otherGuess(guess.unit, 'the voltage of a wideband sensor'), questioned: null } : asked;
   });
+}
+
+/** Nothing but their order tells two columns of one sensor apart. */
+function equals(
+  a: RoleGuess,
+  b: RoleGuess | undefined,
+  of: Behaviour | undefined,
+  other: Behaviour | undefined,
+): boolean {
+  return (
+    b !== undefined &&
+    of !== undefined &&
+    of.finite > 0 &&
+    (other?.finite ?? 0) > 0 &&
+    Math.abs(a.score - b.score) < 1e-9
+  );
 }
 
 const NOTHING: Behaviour = { finite: 0, min: 0, max: 0, median: 0, distinct: 0 };
@@ -51,11 +73,6 @@ function betterThan(
 ): boolean {
   if ((of?.finite ?? 0) === 0 || (other?.finite ?? 0) === 0) return (of?.finite ?? 0) > (other?.finite ?? 0);
   return b === undefined || a.score > b.score + 1e-9;
-}
-
-function isImperial(unit: string | null): boolean {
-  const symbol = unit === null ? null : findUnit(unit)?.symbol;
-  return symbol === '°F' || symbol === 'mph' || symbol === 'lb/min' || symbol === 'psi';
 }
 
 /**

@@ -27,7 +27,8 @@ const PAIR_AFTER_OXYGEN = new RegExp(
 );
 const PAIR_ALONE = /^[\s([]*([12])[\s_\-/:,]*([1-4])[\s)\]]*$/;
 const BANK_ALONE = new RegExp(`(?<![a-z])(?:${BANK_WORD}${GAP}${NUMBER_SIGN}|b[_-]?)([12])(?!\\d)`);
-const BANK_BEFORE = /(?<!\d)([12])(?:st|nd|er|ère|ª|\.)?[\s_-]?(?:bank|banc|banco)\b/;
+/** The 2 of "O2 bank A" is no bank's number. */
+const BANK_BEFORE = /(?<![\do])([12])(?:st|nd|er|ère|ª|\.)?[\s_-]?(?:bank|banc|banco)\b/;
 const SENSOR_ALONE = new RegExp(`(?<![a-z])(?:${SENSOR_WORD}|h?o2s)${GAP}${NUMBER_SIGN}([1-8])(?!\\d)`);
 const TRIM_NUMBER =
   /(?:ft|trim|korrektur|correction|ajuste|term|terme|plazo)[\s_\-#]{0,2}b?([12])(?:[\s_-]?s?([1-4]))?(?!\d)/;

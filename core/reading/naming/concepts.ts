@@ -9,6 +9,7 @@ import { SPANISH } from './wordsSpanish.ts';
 export const CONCEPTS = [
   'oxygenSensor',
   'lambda',
+  'fuelToAir',
   'voltage',
   'current',
   'front',
@@ -83,6 +84,7 @@ export function plainWords(name: string): string {
   return name
     .slice(0, 200)
     .replace(/[λΛ]/g, ' lambda ')
+    .replace(/[φϕΦ]/g, ' phi ')
     .replace(/ß/g, 'ss')
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replace(/([A-Z])([A-Z][a-z]{2})/g, '$1 $2')

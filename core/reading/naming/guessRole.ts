@@ -3,15 +3,12 @@ import { findUnit } from '../../units/findUnit.ts';
 import { bankSensorIn } from './bankSensor.ts';
 import type { Behaviour } from './behaviour.ts';
 import { type Concept, conceptsIn, plainWords } from './concepts.ts';
+import type { FileHabits } from './fileHabits.ts';
+import { isLoopSwitch } from './loopSwitch.ts';
 import { oxygenRole } from './oxygenRole.ts';
 import { type NamedColumn, otherGuess, type RoleGuess } from './roleGuess.ts';
 import { ROLE_RULES, type RoleRule } from './roleRules.ts';
 import { shortUnitAtEnd } from './splitNameAndUnit.ts';
-
-/** Whether the file speaks in Fahrenheit and miles where it names units at all. */
-export interface FileHabits {
-  readonly imperial: boolean;
-}
 
 /** What one column is for, by its name, its unit and its values. Never fails: the last resort is role 'other'. */
 export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits): RoleGuess {
@@ -24,7 +21,7 @@ export function guessRole(column: NamedColumn, b: Behaviour, habits: FileHabits)
 
 function bestGuess(withUnit: NamedColumn, b: Behaviour, habits: FileHabits): RoleGuess {
   const ideas = ideasOf(withUnit);
-  const oxygen = oxygenRole(withUnit, ideas, b);
+  const oxygen = oxygenRole(withUnit, ideas, b, habits);
   if (oxygen !== null && oxygen.role !== 'other') return oxygen;
   let best: RoleGuess | null = null;
   for (const rule of ROLE_RULES) {
@@ -65,7 +62,15 @@ function byRule(
   const place = perBank
     ? bankSensorIn(column.name.toLowerCase(), rule.role === 'catalystTemp' ? 'none' : 'bank')
     : null;
+  if (rule.role === 'fuelStatus' && isLoopSwitch(column.name, b))
+    return otherGuess(
+      column.unit,
+      'name says fuel system, but its values are those of a switch, not the codes of the status',
+      false,
+    );
   const guessed = known ? null : guessUnit(rule, b, habits);
+  // "[furlong]": a unit that is named but not known.
+  const strange = column.unit !== null && unit === null;
   const worse = rule.worse.filter((idea) => ideas.has(idea)).length;
   // The trim that belongs to one sensor's data item is not the bank's own.
   const ofOne = (rule.role === 'stft' || rule.role === 'ltft') && place !== null && place.sensor !== null;
@@ -76,7 +81,7 @@ function byRule(
     bank: perBank ? (place?.bank ?? 1) : null,
     sensor: place?.sensor ?? null,
     unit: known ? column.unit : (guessed ?? own),
-    unitGuessed: !known && guessed !== null,
+    unitGuessed: !known && (guessed !== null || strange),
     score: 1 + (known ? 0.3 : 0) - worse * 0.2 - (ofOne ? 0.15 : 0) + rule.all.length * 0.01,
     certain: true,
     because: `name says ${words.toLowerCase()}${known ? `, unit ${column.unit ?? ''}` : ''}`,
@@ -86,6 +91,12 @@ function byRule(
 /** An engine that runs has several per cent of load and throttle, and not all its values below one (common practice, no source). */
 function isFraction(b: Behaviour): boolean {
   return b.min >= 0 && b.max > 0.02 && b.max <= 1.01 && b.distinct > 5;
+}
+
+/** A trim that is written as others of its file are, unless its own values speak against that. */
+function trimUnit({ min, max }: Behaviour, { trimUnit: unit }: FileHabits): string | null {
+  const fits = unit === 'factors about 1' ? min > 0.5 && max < 1.5 : min > -0.6 && max < 0.6;
+  return fits ? unit : null;
 }
 
 /**
@@ -100,6 +111,7 @@ function guessUnit(rule: RoleRule, b: Behaviour, habits: FileHabits): string | n
   if (rule.role === 'intakeAir') return habits.imperial ? '°F' : null;
   if (rule.role === 'catalystTemp') return habits.imperial || b.max > 1100 ? '°F' : null;
   if (rule.role === 'speed') return habits.imperial ? 'mph' : null;
+  if (rule.role === 'stft' || rule.role === 'ltft') return trimUnit(b, habits);
   if (rule.role === 'load' || rule.role === 'throttle') return isFraction(b) ? 'parts of 1' : null;
   return null;
 }

@@ -1,4 +1,4 @@
-import type { Role } from '../../capture/roles.ts';
+import type { Bank, Role } from '../../capture/roles.ts';
 import { convert } from '../../units/convert.ts';
 import { findUnit } from '../../units/findUnit.ts';
 import type { UnitRow } from '../../units/unitTable.ts';
@@ -11,6 +11,7 @@ import {
   looksLikeSensorVolts,
 } from './behaviour.ts';
 import type { Concept } from './concepts.ts';
+import type { FileHabits } from './fileHabits.ts';
 import { type NamedColumn, otherGuess, type RoleGuess } from './roleGuess.ts';
 
 const NEVER: readonly Concept[] = [
@@ -46,10 +47,15 @@ const WIDEBAND_VOLTS = 1.7;
  * Takes a column for an oxygen sensor by its name, its unit and its values, or null where nothing speaks for it. The
  * unit and the values decide between a voltage and an air ratio: "lambda" stands for both in the trade.
  */
-export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour): RoleGuess | null {
+export function oxygenRole(
+  column: NamedColumn,
+  ideas: ReadonlySet<Concept>,
+  b: Behaviour,
+  habits: FileHabits,
+): RoleGuess | null {
   const lower = column.name.toLowerCase();
-  const place = bankSensorIn(lower, 'sensor');
-  const named = ideas.has('oxygenSensor') || ideas.has('lambda');
+  const place = placeOf(lower, ideas, habits);
+  const named = ideas.has('oxygenSensor') || ideas.has('lambda') || ideas.has('fuelToAir');
   const coded = place.sensor !== null && (place.bank !== null || ideas.has('voltage')) && /[bs]/.test(lower);
   const placed = ideas.has('front') || ideas.has('rear');
   const unit = column.unit === null ? null : findUnit(column.unit);
@@ -57,13 +63,16 @@ export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: 
   if (!named && !coded && !(placed && (volts || ideas.has('catalyst')))) return null;
   if (NEVER.some((idea) => ideas.has(idea)))
     return named ? otherGuess(column.unit, 'name says it is not the sensor’s signal') : null;
+  if (habits.gases && unit === null && /^(?:o2|oxygen|sauerstoff|oxygene|oxigeno)$/.test(lower))
+    return otherGuess(null, 'one of the gases that are measured');
+  if (/(?:^|[\s_])min(?:$|[\s_])/.test(lower)) return otherGuess(column.unit, 'the lowest value of a stretch');
   if (unit?.quantity === 'current' || (unit === null && ideas.has('current'))) {
     return otherGuess(column.unit, 'the pumping current of a wideband sensor');
   }
   if (volts && ideas.has('lambda') && b.finite > 0 && mediansVolts(unit, b) > WIDEBAND_VOLTS) {
     return otherGuess(column.unit, 'the voltage of a wideband sensor, which says nothing without its curve');
   }
-  const kind = kindOf(column, ideas, b);
+  const kind = kindOf(column, ideas, b, habits);
   if (kind === null)
     return named
       ? otherGuess(
@@ -76,8 +85,7 @@ export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: 
   const otherBank = kind.lambda && place.bank === null && place.sensor === 2 && !ideas.has('rear');
   const sensor = otherBank ? 1 : (place.sensor ?? (ideas.has('front') ? 1 : ideas.has('rear') ? 2 : null));
   const side = place.bank === null ? sideOf(lower) : null;
-  const clash =
-    place.sensor !== null && ((place.sensor === 1 && ideas.has('rear')) || (place.sensor > 1 && ideas.has('front')));
+  const clash = place.counted || (place.sensor === 1 ? ideas.has('rear') : place.sensor !== null && ideas.has('front'));
   const role: Role = kind.lambda ? 'upstreamLambda' : sensor !== null && sensor > 1 ? 'downstreamO2' : 'upstreamO2';
   if (kind.lambda && sensor !== null && sensor > 1) return otherGuess(column.unit, 'an air ratio behind the converter');
   return {
@@ -92,16 +100,31 @@ export function oxygenRole(column: NamedColumn, ideas: ReadonlySet<Concept>, b: 
   };
 }
 
+/** Bank and sensor of a name; a lone number is the bank's where the file counts banks so. */
+function placeOf(lower: string, ideas: ReadonlySet<Concept>, { numbersAreBanks }: FileHabits): Place {
+  const { bank, sensor } = bankSensorIn(lower, 'sensor');
+  const placed = ideas.has('front') !== ideas.has('rear');
+  if (!numbersAreBanks || bank !== null || !placed || (sensor !== 1 && sensor !== 2))
+    return { bank, sensor, counted: false };
+  return { bank: sensor, sensor: ideas.has('rear') ? 2 : 1, counted: true };
+}
+
+interface Place {
+  readonly bank: Bank;
+  readonly sensor: number | null;
+  readonly counted: boolean;
+}
+
 /** Median in volts; without a unit, in millivolts where the values look like those. */
 function mediansVolts(unit: UnitRow | null, b: Behaviour): number {
   if (unit !== null) return convert(b.median, unit.symbol, 'V') ?? b.median;
   return looksLikeMillivolts(b) ? b.median / 1000 : b.median;
 }
 
-const LEFT = /(?<![a-z])(?:left|links|linke[rn]?|gauche|izquierd[ao])(?![a-z])/;
-const RIGHT = /(?<![a-z])(?:right|rechts|rechte[rn]?|droite?|derech[ao])(?![a-z])/;
+const LEFT = /(?<![a-z])(?:left|links|linke[rn]?|gauche|izquierd[ao]|bank[\s_-]?a)(?![a-z])/;
+const RIGHT = /(?<![a-z])(?:right|rechts|rechte[rn]?|droite?|derech[ao]|bank[\s_-]?b)(?![a-z])/;
 
-/** A bank by its side, to be asked about: which side is bank 1 differs from engine to engine. */
+/** A bank by its side or letter, to be asked about: which side is bank 1 differs from engine to engine. */
 function sideOf(lower: string): 1 | 2 | null {
   return LEFT.test(lower) ? 1 : RIGHT.test(lower) ? 2 : null;
 }
@@ -113,12 +136,15 @@ interface SignalKind {
 }
 
 /** Voltage or air ratio, and in which unit; null where unit and values allow neither. */
-function kindOf(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour): SignalKind | null {
+function kindOf(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour, habits: FileHabits): SignalKind | null {
   const unit = column.unit === null ? null : findUnit(column.unit);
   if (unit?.quantity === 'voltage') return { lambda: false, unit: column.unit ?? 'V', guessed: false };
   if (unit?.quantity === 'airRatio') return lambdaUnit(column, ideas, b);
   if (unit !== null && unit.quantity !== 'count') return null;
   if (ideas.has('current')) return null;
+  if (ideas.has('fuelToAir') && looksLikeLambda(b)) return { lambda: true, unit: 'φ', guessed: true };
+  if (habits.millivolts && !ideas.has('lambda') && (b.max > WIDEBAND_VOLTS ? looksLowInMillivolts(b) : b.distinct < 4))
+    return { lambda: false, unit: 'mV', guessed: true };
   if (ideas.has('voltage') || !ideas.has('lambda')) {
     if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: false };
     if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true };
@@ -127,8 +153,15 @@ function kindOf(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour):
   if (looksLikeLambda(b)) return { lambda: true, unit: 'λ', guessed: false };
   if (looksLikeAirFuelRatio(b)) return { lambda: true, unit: 'AFR', guessed: true };
   if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: true };
-  if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true };
+  // 970 to 1030 are no millivolts of a sensor that swings, but thousandths.
+  if (looksLikeMillivolts(b) && !(b.min > 600 && !ideas.has('oxygenSensor')))
+    return { lambda: false, unit: 'mV', guessed: true };
   return b.finite === 0 ? { lambda: ideas.has('lambda'), unit: ideas.has('lambda') ? 'λ' : 'V', guessed: true } : null;
+}
+
+/** A sensor at rest in a file of millivolts. */
+function looksLowInMillivolts({ finite, min, max }: Behaviour): boolean {
+  return finite > 0 && min >= -600 && max <= 1700;
 }
 
 /** A unit of lambda beside values of an air-fuel ratio is taken for what the values are, and the other way round. */

@@ -6,6 +6,7 @@ export const ENGLISH: Vocabulary = {
     'o2|o2s|o2s*|o2v*|ho2s*|h2os*|heated o2|o2b*|o2 *|oxygen|oxy|oxygensensor|a f sensor|af sensor|afs|afs[0-9]*|hego*|ego|egos|ego[0-9]*|uego*|lambda sensor|lambda probe|lambdasensor*|lambdaprobe*|lsu|lsf|exhaust gas oxygen',
   lambda:
     'a f sensor|af sensor|afs|lambda|lambda[0-9]*|equivalence|equivalenceratio|equiv|equiv ratio|eq ratio|eq rat|eq rat[0-9]*|eqrat*|eqr|afr|afr[0-9]*|a f|air fuel|airfuel*|wideband|wide band|wide range|widerange|wr|wrlambda|uego*|air ratio',
+  fuelToAir: 'phi|fuel air|fuel air ratio|fuel air equivalence',
   voltage: 'voltage|volt|volts|output voltage|v|mv|vdc|o2v|[a-z0-9]*volt|[a-z0-9]*voltage',
   current: 'current|ma|pump current|pumping current|milliamps',
   front: 'front|upstream|pre|precat|precatalyst|before|primary|upstrm|up|us|ahead|inlet|fr|frt',
@@ -14,7 +15,7 @@ export const ENGLISH: Vocabulary = {
   temperature:
     'temp|temps|temp[0-9]*|temperature|temperature[0-9]*|tmp|[a-z0-9]*temp|[a-z0-9]*temperature|degc|degf|catemp*',
   sensorHelper:
-    'heater|htr|heating|resistance|impedance|duty|pwm|ready|readiness|monitor|test|tests|present|presence|location|supported|integrator|learn*|adapt*|period|switches|switching|count|counts|crosscounts|cross counts|status|state|power|position|pos|sensors|active|enable|enabled|offset|correction|protection|demand|fault|time|transition|transitions|regulation',
+    'heater|htr|heating|resistance|impedance|duty|pwm|ready|readiness|monitor|test|tests|present|presence|location|supported|integrator|learn*|adapt*|period|switches|switching|count|counts|crosscounts|cross counts|status|state|power|position|pos$|sensors|active|enable|enabled|offset|correction|protection|demand|fault|time|transition|transitions|regulation|deviation',
   engine: 'engine|eng|motor',
   engineSpeed:
     'rpm|rpms|rpm[0-9]+|enginerpm|engine speed|enginespeed|eng speed|eng spd|engspd|engine spd|speed engine|engine rev*|revs|rev|tach|tacho*|nmot|n mot|crank speed|crankshaft speed|engine revolutions|revolutions|rotational speed|rotation speed',

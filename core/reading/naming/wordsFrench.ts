@@ -4,14 +4,15 @@ import type { Vocabulary } from './concepts.ts';
 export const FRENCH: Vocabulary = {
   oxygenSensor:
     'sonde|sondes|sonde lambda|sonde o2|sonde oxygene|capteur o2|capteur oxygene|capteur d oxygene|oxygene|sonde a oxygene',
-  lambda: 'rapport air carburant|air carburant|richesse|large bande|proportionnelle|coefficient d air',
+  lambda: 'rapport air carburant|air carburant|large bande|proportionnelle|coefficient d air',
+  fuelToAir: 'richesse',
   voltage: 'tension|volts',
   current: 'courant|courant pompage',
   front: 'amont|avant|precata*|entree',
   rear: 'aval|arriere|apres|postcata*|sortie',
   catalyst: 'catalyseur*|cata|pot catalytique|catalytique',
   temperature: 'temperature|temp|temperatures',
-  sensorHelper: 'chauffage|rechauffage|resistance|etat|presence|essai|impedance',
+  sensorHelper: 'chauffage|rechauffage|resistance|etat|presence|essai|impedance|ecart',
   engine: 'moteur',
   engineSpeed: 'regime|regime moteur|tours|tours moteur|vitesse moteur|vitesse rotation*|tr min|trmin|nb tours',
   vehicle: 'vehicule|voiture|roue',

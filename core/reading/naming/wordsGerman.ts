@@ -3,17 +3,17 @@ import type { Vocabulary } from './concepts.ts';
 /** German words of the trade, without umlauts as plainWords leaves them. */
 export const GERMAN: Vocabulary = {
   oxygenSensor:
-    'sonde|sonden|sonde[0-9]*|sondenspannung*|lambdasond*|lambda sond*|*sauerstoff*|regelsonde*|monitorsonde*|vorkatsonde|nachkatsonde|breitbandsonde*|sprungsonde*|[a-z]*sonde|[a-z]*sondenspannung',
+    'sonde|sonden|sonde[0-9]*|sondenspannung*|lambdasond*|lambda sond*|*sauerstoff*|regelsonde*|monitorsonde*|vorkatsonde|nachkatsonde|breitbandsonde*|sprungsonde*|[a-z]*sonde|[a-z]*sondenspannung|lsvk*|lshk*|usvk*|ushk*',
   lambda:
     'lambdawert*|lambda wert|luftverhaltnis|luftzahl|breitband*|luft kraftstoff*|luft kraftstoffverhaltnis|lambdaist*',
   voltage: 'spannung|*spannung|spg|u',
   current: 'strom|pumpstrom|*strom',
-  front: 'vk|vkat|v kat|vor|vorne|vorn|vorder*|vorkat*|vor kat*|regelsonde*|erste|oben|stromauf*',
-  rear: 'nk|nkat|n kat|nach|hinten|hinter*|nachkat*|nach kat*|monitorsonde*|zweite|unten|stromab*',
+  front: 'vk|lsvk*|usvk*|vkat|v kat|vor|vorne|vorn|vorder*|vorkat*|vor kat*|regelsonde*|erste|oben|stromauf*',
+  rear: 'nk|lshk*|ushk*|nkat|n kat|nach|hinten|hinter*|nachkat*|nach kat*|monitorsonde*|zweite|unten|stromab*',
   catalyst: 'kat|katalysator*|*kat|*katalysator*|kattemp*',
   temperature: 't vor*|t nach*|t kat*|temperatur|*temperatur|temp|*temp',
   sensorHelper:
-    'heizung|*heizung|heizer|heizleistung|widerstand|innenwiderstand|tastverhaltnis|bereit*|regelfaktor*|status|zustand|prufung|alterung',
+    'heizung|*heizung|heizer|heizleistung|widerstand|innenwiderstand|tastverhaltnis|bereit*|regelfaktor*|status|zustand|prufung|alterung|abweichung|*abweichung',
   engine: 'motor',
   engineSpeed: 'drehzahl|*drehzahl|motordrehz*|umdrehung*|upm|nmot',
   vehicle: 'fahrzeug*|fahr*|kfz|rad',

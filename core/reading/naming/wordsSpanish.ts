@@ -4,13 +4,14 @@ import type { Vocabulary } from './concepts.ts';
 export const SPANISH: Vocabulary = {
   oxygenSensor: 'sonda|sondas|sonda lambda|sonda[0-9]*|oxigeno|sensor o2|sensor oxigeno|sensor de oxigeno',
   lambda: 'relacion aire combustible|aire combustible|banda ancha|relacion equivalencia|relacion lambda|valor lambda',
+  fuelToAir: 'dosado',
   voltage: 'voltaje|tension|voltios|voltio|milivoltios',
   current: 'corriente|intensidad',
   front: 'delanter*|anterior|previo|previa|antes|precatalizador|aguas arriba|entrada|primera',
-  rear: 'traser*|posterior|despues|postcatalizador|aguas abajo|salida|segunda|tras',
+  rear: 'traser*|posterior|despues|postcatalizador|pos catalisador|poscatalisador|aguas abajo|salida|segunda|tras',
   catalyst: 'catalizador*|catalitico|convertidor',
   temperature: 'temperatura|temp|temperaturas',
-  sensorHelper: 'calefactor|calentador|calefaccion|resistencia|estado|presente|prueba|monitor|impedancia',
+  sensorHelper: 'calefactor|calentador|calefaccion|resistencia|estado|presente|prueba|monitor|impedancia|desviacion',
   engine: 'motor',
   engineSpeed:
     'revoluciones|regimen|regimen motor|rpm motor|velocidad motor|vueltas|giro|giro motor|velocidad giro|vueltas motor',

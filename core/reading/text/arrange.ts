@@ -25,8 +25,10 @@ export function findTime(head: TextHead, choice: TimeChoice | null): TimePlan {
   }
   const chosen = choice?.timeColumn == null ? undefined : head.columns[choice.timeColumn];
   const column = chosen ?? bestTimeColumn(head.columns);
-  if (column !== null && column !== undefined) return planOf(column, head.columns, chosen !== undefined);
+  if (column !== null) return planOf(column, head.columns, chosen !== undefined);
   const rate = rateInPreamble(head.preamble);
+  const rising = rate === null ? risingFirstColumn(head.columns) : null;
+  if (rising !== null) return planOf(rising, head.columns, false);
   if (rate !== null) return { kind: 'rate', rateHz: rate, from: 'file', words: `${rate} rows a second` };
   return { kind: 'rate', rateHz: ASSUMED_RATE_HZ, from: 'assumed', words: 'no times' };
 }
@@ -94,7 +96,7 @@ function bestTimeColumn(columns: readonly TextColumn[]): TextColumn | null {
   // Of several, the one that tells the most rows apart; the first of equals.
   let best: TextColumn | null = null;
   for (const column of found) if (best === null || fineness(column) > fineness(best) * 1.2) best = column;
-  return best ?? columns.find(countsSinceStart) ?? risingFirstColumn(columns);
+  return best ?? columns.find(countsSinceStart) ?? null;
 }
 
 /** Share of rows with a time of their own. */
@@ -140,6 +142,7 @@ function risingFirstColumn(columns: readonly TextColumn[]): TextColumn | null {
   const { numbers } = first.sample;
   const plain = plainWords(first.heading);
   if (conceptsIn(plain).size > 0 && !conceptsIn(plain).has('time')) return null;
+  if (/^(?:ch|chan|channel|kanal|canal|voie|ain?|an|input|eingang|probe) ?[a-h0-9]{1,2}$/.test(plain)) return null;
   // A bare count of rows says nothing about time; with fractions it is none, whatever letters its name begins with.
   if (
     numbers.every(Number.isInteger) &&

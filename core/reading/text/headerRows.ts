@@ -23,6 +23,8 @@ export function joinParts(row: readonly string[], found: DialectFound): readonly
 }
 
 function joinUnits(row: readonly string[], width: number): readonly string[] {
+  // The sign before the names of numerical programs stands over no column.
+  if (row.length === width + 1 && /^(?:[#%;]+|\/\/)$/.test(row[0] ?? '')) return row.slice(1);
   const joined: string[] = [];
   for (const cell of row) {
     if (joined.length > 0 && /^[([]/.test(cell)) joined[joined.length - 1] += ` ${cell}`;

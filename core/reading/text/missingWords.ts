@@ -3,6 +3,7 @@
 const MISSING = new Set(
   (
     'nan|-nan|+nan|1.#qnan|-1.#ind|null|nil|none|n/a|na|n.a.|#n/a|#na|#value!|#div/0!|inf|-inf|+inf|infinity|-infinity|' +
+    '∞|-∞|+∞|−∞|' +
     '-|--|---|----|-----|–|—|?|??|???|*|**|***|****|x|xx|xxx|.|..|...|off|aus|arrêt|arret|apagado|' +
     'no data|nodata|no_data|nodta|invalid|inval|error|err|timeout|not available|notavailable|unavailable|' +
     'unknown|unsupported|not supported|notsupported|missing|void|undefined|overflow|ovl|ol.|' +

@@ -21,7 +21,9 @@ export function openText(file: FileHead): OpenedText {
   if (known !== undefined) return known;
   const encoding = findEncoding(file.bytes);
   const wide = encoding.encoding === 'utf16le' || encoding.encoding === 'utf16be';
-  const bytes = wide ? new Utf16ToUtf8(wideOf(encoding)).next(file.bytes.subarray(encoding.mark)) : file.bytes;
+  const bytes = wide
+    ? new Utf16ToUtf8(wideOf(encoding)).next(file.bytes.subarray(encoding.mark))
+    : withoutZerosBehind(file.bytes);
   const own: EncodingFound = wide ? { encoding: 'utf8', mark: 0, guessed: false } : encoding;
   const text: OpenedText = {
     encoding,
@@ -53,6 +55,13 @@ export async function* textChunks(
 
 function wideOf({ encoding }: EncodingFound): 'utf16le' | 'utf16be' {
   return encoding === 'utf16be' ? 'utf16be' : 'utf16le';
+}
+
+/** Instruments set aside room for a recording, and leave zeros in what they had not filled when power failed. */
+function withoutZerosBehind(bytes: Uint8Array): Uint8Array {
+  let end = bytes.length;
+  while (end > 0 && bytes[end - 1] === 0) end--;
+  return bytes.subarray(0, end);
 }
 
 /** Control characters that no text holds. A few stray zeros are forgiven: instruments pad with them when power fails. */

@@ -12,6 +12,8 @@ const NUMBER_AND_UNIT = /(\d[\d.,]*(?:[eE][+-]?\d+)?)\s*([A-Za-zµ/]{0,9})/;
  */
 export function rateInPreamble(lines: readonly string[]): number | null {
   for (const line of lines) {
+    // How fast a cable talks says nothing about rows.
+    if (/baud|bit\s?rate|bit\/s/i.test(line)) continue;
     const rate = after(line, RATE);
     if (rate !== null) {
       const [value, unit] = rate;

@@ -87,6 +87,15 @@ function bySize(sample: readonly number[]): NumberTime {
   const step = medianStep(sample);
   const whole = numbers.every((value) => Number.isInteger(value));
   const seconds = { times: 1, over: 1, epoch: false, words: 'times in s', guess: null };
+  if (isShareOfDay(sample)) {
+    return {
+      times: 86400,
+      over: 1,
+      epoch: false,
+      words: 'times in days',
+      guess: 'numbers like clock times as shares of a day',
+    };
+  }
   if (countsDays(sample)) {
     return { times: 86400, over: 1, epoch: false, words: 'times in days', guess: 'numbers like dates counted in days' };
   }
@@ -110,4 +119,20 @@ export function countsDays(sample: readonly number[]): boolean {
   const step = medianStep(sample);
   const whole = sample.every((value) => Number.isNaN(value) || Number.isInteger(value));
   return !whole && step > 0 && step < 7e-4 && DAY_COUNTS.some(([from, to]) => first > from && first < to);
+}
+
+/** Nobody drives at so small a share of a day, 01:00, but a recorder of microseconds counts from about 0. */
+const FIRST_SHARE = 1 / 24;
+
+/** Clock times as spreadsheets keep them, 0.5 for noon: odd steps that are round ones in seconds. */
+function isShareOfDay(sample: readonly number[]): boolean {
+  const step = medianStep(sample);
+  const finite = sample.filter((value) => Number.isFinite(value));
+  if (!(step > 0 && step < 7e-4) || !finite.every((value) => value >= FIRST_SHARE && value < 2)) return false;
+  return isRound(step * 86400, 2, 0.01) && !isRound(step, 3, 1e-4);
+}
+
+/** Whether a value is a number of so many digits, but for a share of itself. */
+function isRound(value: number, digits: number, share: number): boolean {
+  return Math.abs(value - Number(value.toPrecision(digits))) < share * value;
 }

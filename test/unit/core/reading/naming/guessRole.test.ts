@@ -3,6 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Behaviour } from '../../../../../core/reading/naming/behaviour.ts';
+import type { FileHabits } from '../../../../../core/reading/naming/fileHabits.ts';
 import { guessRole } from '../../../../../core/reading/naming/guessRole.ts';
 import type { RoleGuess } from '../../../../../core/reading/naming/roleGuess.ts';
 import { splitNameAndUnit } from '../../../../../core/reading/naming/splitNameAndUnit.ts';
@@ -14,6 +15,13 @@ const seen = (min: number, median: number, max: number): Behaviour => ({
   max,
   distinct: 90,
 });
+const HABITS: FileHabits = {
+  imperial: false,
+  millivolts: false,
+  gases: false,
+  numbersAreBanks: false,
+  trimUnit: null,
+};
 const VOLTS = seen(0.05, 0.5, 0.9);
 const MILLIVOLTS = seen(50, 500, 900);
 const LAMBDA = seen(0.85, 1, 1.6);
@@ -27,7 +35,7 @@ const STATUS = seen(1, 2, 2);
 function guess(heading: string, behaviour: Behaviour): RoleGuess {
   const { name, unit } = splitNameAndUnit(heading);
   const values = unit === 'mV' ? MILLIVOLTS : behaviour;
-  return guessRole({ index: 0, name, unit }, values, { imperial: false });
+  return guessRole({ index: 0, name, unit }, values, HABITS);
 }
 
 /** Role, bank and sensor, where the heading says them. */
@@ -308,14 +316,14 @@ describe('units that are guessed', () => {
 
   it('coolant above 135 is Fahrenheit, and anything in a file that speaks of miles', () => {
     const hot = seen(120, 190, 205);
-    expect(guessRole({ index: 0, name: 'Coolant', unit: null }, hot, { imperial: false })).toMatchObject({
+    expect(guessRole({ index: 0, name: 'Coolant', unit: null }, hot, HABITS)).toMatchObject({
       unit: '°F',
       unitGuessed: true,
     });
-    expect(guessRole({ index: 0, name: 'Coolant', unit: null }, DEGREES, { imperial: true })).toMatchObject({
+    expect(guessRole({ index: 0, name: 'Coolant', unit: null }, DEGREES, { ...HABITS, imperial: true })).toMatchObject({
       unit: '°F',
     });
-    expect(guessRole({ index: 0, name: 'Coolant', unit: null }, DEGREES, { imperial: false })).toMatchObject({
+    expect(guessRole({ index: 0, name: 'Coolant', unit: null }, DEGREES, HABITS)).toMatchObject({
       unit: '°C',
       unitGuessed: false,
     });
