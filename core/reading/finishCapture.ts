@@ -19,6 +19,7 @@ import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles
 import type { RawChannel } from './rawChannel.ts';
 import { sampleBehaviour } from './sampleBehaviour.ts';
 import { roundTime } from './time/timeBaseOf.ts';
+import { vehicleWarnings } from './vehicleWarnings.ts';
 
 /** What a layout has found. */
 export interface RawCapture {
@@ -74,7 +75,7 @@ export function finishCapture(given: RawCapture, choice: ColumnChoice | null): F
     channels.push(channel);
     warnings.push(...channelWarnings(channel, guess));
   });
-  warnings.push(...heldWarnings(channels), ...gapWarnings(channels, raw.rows, raw.rowOf));
+  warnings.push(...vehicleWarnings(channels), ...heldWarnings(channels), ...gapWarnings(channels, raw.rows, raw.rowOf));
   const capture: Capture = {
     name: raw.name,
     bytes: raw.bytes,

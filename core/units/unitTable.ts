@@ -20,6 +20,7 @@ export type Quantity =
   | 'acceleration'
   | 'power'
   | 'torque'
+  | 'force'
   | 'volumeFlow'
   | 'mass'
   | 'count';
@@ -158,6 +159,9 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('hp', 'power', 745.6999, 'bhp whp'),
   row('N·m', 'torque', 1, 'nm n*m n-m newtonmeter'),
   row('lbf·ft', 'torque', 1.355818, 'lb-ft ft-lb ft·lb lbft ftlb ft*lb ft-lbs lb*ft ft/lb'),
+  row('N', 'force', 1, 'newton newtons'),
+  row('kN', 'force', 1000, 'kilonewton'),
+  row('lbf', 'force', 4.448222, ''),
   row('L/h', 'volumeFlow', 1, 'l/hr lph litres/h liter/h liters/hour'),
   row('L/s', 'volumeFlow', 3600, 'l/sec litre/s liter/s litres/s liters/s'),
   row('L/min', 'volumeFlow', 60, 'lpm litre/min liter/min litres/min liters/min'),
@@ -167,6 +171,7 @@ export const UNIT_TABLE: readonly UnitRow[] = [
   row('g', 'mass', 1, 'gram grams gramm g/cyl g/rev g/stroke g/str g/hub'),
   row('mg', 'mass', [1, 1000], 'mg/stroke mg/hub mg/str mgperstroke mg/stk mg/cp'),
   row('kg', 'mass', 1000, ''),
+  row('lb', 'mass', 453.59237, 'lbs pound pounds'),
   row(
     '1',
     'count',

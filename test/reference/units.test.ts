@@ -8,6 +8,8 @@ import { convert } from '../../core/units/convert.ts';
 const FACTORS: readonly (readonly [from: string, to: string, factor: number, lastDigit: number])[] = [
   ['mph', 'km/h', 1.609344, 0],
   ['kn', 'm/s', 0.5144444, 1e-7],
+  ['lb', 'kg', 0.4535924, 1e-7],
+  ['lbf', 'N', 4.448222, 1e-6],
   ['mi', 'm', 1609.344, 0],
   ['ft', 'm', 0.3048, 0],
   ['lb/min', 'g/s', 7.559873, 1e-6],

@@ -34,6 +34,11 @@ export function looksLikeMillivolts(b: Behaviour): boolean {
   return b.finite > 0 && b.min >= -600 && b.max <= 1700 && b.max > 100;
 }
 
+/** So low for millivolts of a sensor that swings that they may be counts of one byte, of 5 mV each. */
+export function mayBeCounts(b: Behaviour): boolean {
+  return b.min >= 0 && b.max <= 255;
+}
+
 /** SAE J1979, PID 03 (check 1.03), knows five states and none; some instruments write both systems in one number. */
 const MOST_STATES = 12;
 

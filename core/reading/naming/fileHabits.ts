@@ -2,7 +2,7 @@
 
 import { findUnit } from '../../units/findUnit.ts';
 import { bankSensorIn } from './bankSensor.ts';
-import { type Behaviour, looksLikeMillivolts } from './behaviour.ts';
+import { type Behaviour, looksLikeMillivolts, mayBeCounts } from './behaviour.ts';
 import { type Concept, conceptsIn, plainWords } from './concepts.ts';
 import type { NamedColumn } from './roleGuess.ts';
 
@@ -34,7 +34,8 @@ export function fileHabits(columns: readonly NamedColumn[], behaviours: readonly
     millivolts: known.some(
       ({ column, ideas, b }) =>
         ideas.has('oxygenSensor') &&
-        (symbolOf(column.unit) === 'mV' || (isBare(column.unit) && b !== null && looksLikeMillivolts(b))),
+        (symbolOf(column.unit) === 'mV' ||
+          (isBare(column.unit) && b !== null && looksLikeMillivolts(b) && !mayBeCounts(b))),
     ),
     gases: known.filter(({ plain }) => /^(?:co|co2|hc|thc|nox|no|ch4)(?: |$)/.test(plain)).length > 1,
     numbersAreBanks: known.some(({ column, ideas }) => countsBanks(column.name, ideas)),

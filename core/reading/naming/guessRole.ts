@@ -37,11 +37,15 @@ function bestGuess(withUnit: NamedColumn, b: Behaviour, habits: FileHabits): Rol
  */
 const UNUSED_TRIM = 99;
 
-/** A unit of rotation says engine speed even where the name only says engine. */
+/** Which computer answered: "ECM.O2_B1S1" is the sensor's, not the computer's. */
+const ANSWERED_BY = /^\s*(?:ecm|ecu\d?|pcm|dme)\s*[.:/|_]\s*/i;
+
+/** A unit of rotation says engine speed where the name only says engine, and one of temperature what "T before cat" is. */
 function ideasOf({ name, unit }: NamedColumn): ReadonlySet<Concept> {
-  const ideas = conceptsIn(plainWords(name));
-  if (unit === null || findUnit(unit)?.quantity !== 'rotation') return ideas;
-  return new Set([...ideas, 'engineSpeed']);
+  const ideas = conceptsIn(plainWords(name.replace(ANSWERED_BY, '')));
+  const quantity = unit === null ? null : findUnit(unit)?.quantity;
+  if (quantity === 'rotation') return new Set([...ideas, 'engineSpeed']);
+  return quantity === 'temperature' ? new Set([...ideas, 'temperature']) : ideas;
 }
 
 function fits(rule: RoleRule, ideas: ReadonlySet<Concept>): boolean {
@@ -83,7 +87,8 @@ function byRule(
     unit: known ? column.unit : (guessed ?? own),
     unitGuessed: !known && (guessed !== null || strange),
     score: 1 + (known ? 0.3 : 0) - worse * 0.2 - (ofOne ? 0.15 : 0) + rule.all.length * 0.01,
-    certain: true,
+    // The air of one bank is about half of what the engine takes in.
+    certain: rule.role !== 'maf' || bankSensorIn(column.name.toLowerCase()).bank === null,
     because: `name says ${words.toLowerCase()}${known ? `, unit ${column.unit ?? ''}` : ''}`,
   };
 }

@@ -9,6 +9,7 @@ import {
   looksLikeLambda,
   looksLikeMillivolts,
   looksLikeSensorVolts,
+  mayBeCounts,
 } from './behaviour.ts';
 import type { Concept } from './concepts.ts';
 import type { FileHabits } from './fileHabits.ts';
@@ -94,15 +95,25 @@ export function oxygenRole(
     sensor,
     unit: kind.unit,
     unitGuessed: column.unit === null && kind.guessed,
-    score: 1 + (place.bank !== null ? 0.1 : 0) + (sensor !== null ? 0.1 : 0) + (unit === null ? 0 : 0.1),
-    certain: sensor !== null && !clash && !otherBank && side === null && (named || !kind.guessed),
+    score:
+      1 -
+      (ideas.has('second') ? 0.2 : 0) -
+      (CYLINDERS.test(lower) ? 0.3 : 0) +
+      (place.bank !== null ? 0.1 : 0) +
+      (sensor !== null ? 0.1 : 0) +
+      (unit === null ? 0 : 0.1),
+    certain:
+      sensor !== null && !clash && kind.doubtful !== true && !otherBank && side === null && (named || !kind.guessed),
     because: `name says ${kind.lambda ? 'air ratio' : 'oxygen sensor'}${sensor === null ? ' but not which' : side === null ? '' : ' but not which bank'}, ${rangeWords(b)}`,
   };
 }
 
+/** Cylinders have numbers too: "AFR cyl 2", "O2 cyl 1-3 pre". */
+const CYLINDERS = /(?:cyl|cylinders?|zyl|zylinder|cylindres?|cilindros?)[\s_.#]*\d(?:\s?[-–+,]\s?\d)*/;
+
 /** Bank and sensor of a name; a lone number is the bank's where the file counts banks so. */
 function placeOf(lower: string, ideas: ReadonlySet<Concept>, { numbersAreBanks }: FileHabits): Place {
-  const { bank, sensor } = bankSensorIn(lower, 'sensor');
+  const { bank, sensor } = bankSensorIn(lower.replace(CYLINDERS, ' '), 'sensor');
   const placed = ideas.has('front') !== ideas.has('rear');
   if (!numbersAreBanks || bank !== null || !placed || (sensor !== 1 && sensor !== 2))
     return { bank, sensor, counted: false };
@@ -133,6 +144,8 @@ interface SignalKind {
   readonly lambda: boolean;
   readonly unit: string;
   readonly guessed: boolean;
+  /** The values may as well be something else, and a person should look. */
+  readonly doubtful?: boolean;
 }
 
 /** Voltage or air ratio, and in which unit; null where unit and values allow neither. */
@@ -147,7 +160,7 @@ function kindOf(column: NamedColumn, ideas: ReadonlySet<Concept>, b: Behaviour, 
     return { lambda: false, unit: 'mV', guessed: true };
   if (ideas.has('voltage') || !ideas.has('lambda')) {
     if (looksLikeSensorVolts(b)) return { lambda: false, unit: 'V', guessed: false };
-    if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true };
+    if (looksLikeMillivolts(b)) return { lambda: false, unit: 'mV', guessed: true, doubtful: mayBeCounts(b) };
     if (ideas.has('voltage')) return { lambda: false, unit: 'V', guessed: true };
   }
   if (looksLikeLambda(b)) return { lambda: true, unit: 'λ', guessed: false };

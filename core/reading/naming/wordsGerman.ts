@@ -13,7 +13,7 @@ export const GERMAN: Vocabulary = {
   catalyst: 'kat|katalysator*|*kat|*katalysator*|kattemp*',
   temperature: 't vor*|t nach*|t kat*|temperatur|*temperatur|temp|*temp',
   sensorHelper:
-    'heizung|*heizung|heizer|heizleistung|widerstand|innenwiderstand|tastverhaltnis|bereit*|regelfaktor*|status|zustand|prufung|alterung|abweichung|*abweichung',
+    'heizung|*heizung|heizer|heizleistung|widerstand|innenwiderstand|tastverhaltnis|bereit*|regelfaktor*|status|zustand|prufung|alterung|abweichung|*abweichung|klopf*|nocken*',
   engine: 'motor',
   engineSpeed: 'drehzahl|*drehzahl|motordrehz*|umdrehung*|upm|nmot',
   vehicle: 'fahrzeug*|fahr*|kfz|rad',

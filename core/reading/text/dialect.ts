@@ -44,7 +44,21 @@ export function findDialect(head: string): DialectFound {
       if (best === null || found.score > best.score + 1e-9) best = found;
     }
   }
+  if (best !== null && best.dialect.delimiter === ',' && best.width === 2 && isOneColumn(head))
+    return judge(splitRows(head, ';'), { delimiter: ';', decimal: ',' });
   return best ?? judge([], { delimiter: ',', decimal: '.' });
+}
+
+/**
+ * A single column of decimal commas, which looks like two of whole numbers: no heading has two cells, and the digits
+ * behind some comma begin with a zero, as those of a whole number do not.
+ */
+function isOneColumn(head: string): boolean {
+  const lines = head.split('\n').filter((line) => line.trim() !== '');
+  const numbers = lines.filter((line) => /^[+-]?\d*,\d+$/.test(line.trim()));
+  const words = lines.filter((line) => /[a-z]/i.test(line));
+  if (numbers.length < 3 || numbers.length + words.length < lines.length) return false;
+  return words.every((line) => !line.includes(',')) && numbers.some((line) => /,0\d/.test(line));
 }
 
 /** The head, its lines ended by LF, as rows of cells, quotes undone. Blank lines give a row with one empty cell. */

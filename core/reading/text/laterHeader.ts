@@ -1,4 +1,6 @@
+import { findUnit } from '../../units/findUnit.ts';
 import { conceptsIn, plainWords } from '../naming/concepts.ts';
+import { splitNameAndUnit } from '../naming/splitNameAndUnit.ts';
 import { parseNumber } from './parseNumber.ts';
 
 /** Fewer cells than this are a remark, whatever they say. */
@@ -17,8 +19,17 @@ export function laterHeader(cells: readonly string[], headings: readonly string[
   const known = filled.filter((name) => own.has(name)).length;
   const moved = names.filter((name, i) => name !== '' && name !== headings[i] && own.has(name)).length;
   if (filled.length >= LEAST_CELLS && moved >= 2) return 'other';
+  if (names.some((name, i) => hasOtherUnit(name, headings[i] ?? ''))) return 'other';
   if (known * 2 > names.length) return 'same';
   return filled.length >= LEAST_CELLS && namesTimeAndChannels(filled) ? 'other' : null;
+}
+
+/** The same name with another unit: values below it are not those above. */
+function hasOtherUnit(name: string, heading: string): boolean {
+  if (name === heading) return false;
+  const [own, first] = [splitNameAndUnit(name), splitNameAndUnit(heading)];
+  if (own.name !== first.name || own.unit === null || first.unit === null) return false;
+  return findUnit(own.unit) !== findUnit(first.unit);
 }
 
 /** Most cells hold an idea of a channel, the first one that of a time. */

@@ -8,7 +8,7 @@ import type { Outcome } from '../problem.ts';
 import type { RawChannel } from '../rawChannel.ts';
 import { asWrittenOf } from '../time/asWritten.ts';
 import { mendTimes } from '../time/mendTimes.ts';
-import { passesMidnight, secondsOfTimes } from '../time/secondsOfTimes.ts';
+import { secondsOfTimes, turnOf } from '../time/secondsOfTimes.ts';
 import { timeBaseOf } from '../time/timeBaseOf.ts';
 import type { TimePlan } from '../time/timePlan.ts';
 import { planOf, timeColumns } from './arrange.ts';
@@ -134,7 +134,7 @@ function takeGroup(
       warnings: mended,
     } = mendTimes(
       Float64Array.from(rows, (row) => raw[row] ?? 0),
-      { clock: passesMidnight(plan), coarse: true, asWritten, rowOf: (i) => rowOf(rows[i] ?? 0) },
+      { clock: turnOf(plan, raw), coarse: true, asWritten, rowOf: (i) => rowOf(rows[i] ?? 0) },
     );
     const values = reordered(stored.values, order === null ? rows : order.map((i) => rows[i] ?? 0));
     for (const warning of mended) warnings.push({ ...warning, detail: `“${column.name}”: ${warning.detail}` });

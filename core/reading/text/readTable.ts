@@ -113,10 +113,25 @@ function timePlanWarnings(head: TextHead, time: TimePlan): CaptureWarning[] {
   if (time.kind === 'rate' && time.from === 'file') {
     return say('noTime', `The file has no times; its heading says ${time.rateHz} rows a second.`);
   }
+  const share = sharedMinutes(head, time);
+  if (share > 1) {
+    return say(
+      'timeGuessed',
+      `Times were read as minutes and seconds, though about ${share} rows share each; if they are hours and minutes, all durations and frequencies are wrong.`,
+    );
+  }
   if (time.kind === 'number' && time.guess !== null) {
     return say('timeGuessed', `“${head.columns[time.column]?.name ?? ''}” was read as ${time.words}: ${time.guess}.`);
   }
   return [];
+}
+
+/** Rows that share a time like "10:02" on average, where they are so many that it may be one of hours and minutes; else 0. */
+function sharedMinutes(head: TextHead, time: TimePlan): number {
+  if (time.kind !== 'text' || time.form.id !== 'minutesSeconds') return 0;
+  const cells = (head.columns[time.column]?.sample.cells ?? []).filter((cell) => cell !== '');
+  const share = cells.length / Math.max(1, new Set(cells).size);
+  return share >= 10 && cells.every((cell) => /^\d+:\d+$/.test(cell.trim())) ? Math.round(share) : 0;
 }
 
 /** Header first, then the first rows. */

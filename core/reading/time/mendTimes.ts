@@ -7,7 +7,7 @@ import { countJumps, joinSegments } from './joinSegments.ts';
 import type { Mending } from './mending.ts';
 import { type OrderedRows, orderAll, orderBy, orderNear } from './orderRows.ts';
 import { spreadEqualTimes } from './spreadEqualTimes.ts';
-import { unwrapMidnight } from './unwrapMidnight.ts';
+import { type ClockTurn, unwrapClock } from './unwrapClock.ts';
 
 export interface MendedTimes {
   /** Seconds, ascending, not yet counted from zero. */
@@ -22,8 +22,8 @@ export interface MendedTimes {
 
 /** How times are to be mended. */
 export interface MendingRules {
-  /** True for times of day, which start again at midnight. */
-  readonly clock: boolean;
+  /** How a clock begins again, or null where times do not. */
+  readonly clock: ClockTurn | null;
   /** True where equal times come from a coarse clock, and their rows are spread up to the next time. */
   readonly coarse: boolean;
   /** Repairs not to be made. */
@@ -48,7 +48,7 @@ export function mendTimes(raw: Float64Array, rules: MendingRules): MendedTimes {
   const { clock, coarse, asWritten, rowOf } = rules;
   const mending: Mending = { asWritten, rowOf, warnings: [] };
   const placed = movesBack(asWritten) ? raw.slice() : null;
-  if (clock) unwrapMidnight(raw, placed, mending);
+  if (clock !== null) unwrapClock(raw, placed, clock, mending);
   const joined = order(raw, placed, mending);
   const before = placed === null ? null : joined.timesS.slice();
   if (coarse) {

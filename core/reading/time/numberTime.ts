@@ -18,6 +18,8 @@ export function numberTimeOf(name: string, unit: string | null, sample: readonly
   const named = unitOfTime(name, unit);
   const epoch = epochOf(sample, named);
   if (epoch !== null) return epoch;
+  const ticks = ticksOf(sample);
+  if (ticks !== null) return ticks;
   if (named !== null) return { times: named.times, over: named.over, epoch: false, words: named.words, guess: null };
   return bySize(sample);
 }
@@ -67,6 +69,24 @@ function epochOf(sample: readonly number[], named: { times: number; over: number
     const other = named !== null && named.over / named.times !== over;
     if (other && (first * named.times) / named.over < LAST_MOMENT_S) continue;
     return { times: 1, over, epoch: true, words, guess: null };
+  }
+  return null;
+}
+
+/** Moments in counts of 100 ns, s from where they begin to 1970: the years 1601 and 1 of the Gregorian calendar. */
+const TICK_COUNTS = [
+  [11_644_473_600, 'counts of 100 ns since 1601'],
+  [62_135_596_800, 'counts of 100 ns since the year 1'],
+] as const;
+
+/** Counts of 100 ns, as operating systems keep moments, where all numbers are of our time. */
+function ticksOf(sample: readonly number[]): NumberTime | null {
+  const moments = sample.filter((value) => Number.isFinite(value));
+  for (const [beforeS, words] of TICK_COUNTS) {
+    const ours = (value: number): boolean =>
+      value / 1e7 - beforeS > FIRST_MOMENT_S && value / 1e7 - beforeS < LAST_MOMENT_S;
+    if (moments.length > 0 && moments.every(ours))
+      return { times: 1, over: 1e7, epoch: false, words, guess: 'numbers of that size' };
   }
   return null;
 }

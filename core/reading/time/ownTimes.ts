@@ -19,7 +19,7 @@ export function ownTimes(timesS: Float64Array, asWritten: AsWritten): OwnTimes {
   const kept = finitePlaces(timesS);
   const lost = kept === null ? 0 : timesS.length - kept.length;
   const finite = kept === null ? timesS : Float64Array.from(kept, (place) => timesS[place] ?? Number.NaN);
-  const mended = mendTimes(finite, { clock: false, coarse: false, asWritten, rowOf: () => null });
+  const mended = mendTimes(finite, { clock: null, coarse: false, asWritten, rowOf: () => null });
   const { order } = mended;
   const arrange = (values: Float32Array | Float64Array) => {
     const whole = kept === null ? values : reordered(values, kept);

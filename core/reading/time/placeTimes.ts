@@ -2,7 +2,7 @@ import type { AsWritten } from '../../capture/repairs.ts';
 import type { TimeBase } from '../../capture/timeBase.ts';
 import type { CaptureWarning } from '../../capture/warnings.ts';
 import { mendTimes } from './mendTimes.ts';
-import { passesMidnight, secondsOfTimes } from './secondsOfTimes.ts';
+import { secondsOfTimes, turnOf } from './secondsOfTimes.ts';
 import { timeBaseOf } from './timeBaseOf.ts';
 import type { TimePlan } from './timePlan.ts';
 import type { StoredTimes } from './timeStore.ts';
@@ -40,7 +40,7 @@ export function placeTimes(
   const seconds = stored.times;
   secondsOfTimes(seconds, plan);
   const { timesS, order, warnings } = mendTimes(seconds, {
-    clock: passesMidnight(plan),
+    clock: turnOf(plan, seconds),
     coarse: true,
     asWritten,
     rowOf,

@@ -1,4 +1,5 @@
 import type { TimePlan } from './timePlan.ts';
+import { type ClockTurn, DAY, HOUR } from './unwrapClock.ts';
 
 /** Changes numbers of a time column into seconds, in place: each n becomes n * times / over, rounded once where times is 1. */
 export function secondsOfTimes(raw: Float64Array, plan: TimePlan): void {
@@ -7,7 +8,9 @@ export function secondsOfTimes(raw: Float64Array, plan: TimePlan): void {
   for (let i = 0; i < raw.length; i++) raw[i] = ((raw[i] ?? 0) * times) / over;
 }
 
-/** Whether times of this plan are of the day and start again at midnight. */
-export function passesMidnight(plan: TimePlan): boolean {
-  return plan.kind === 'text' && plan.form.kind === 'clock';
+/** How times of this plan, s, begin again: times of day at midnight, minutes and seconds that all lie in one hour there. */
+export function turnOf(plan: TimePlan, timesS: Float64Array): ClockTurn | null {
+  if (plan.kind !== 'text') return null;
+  if (plan.form.kind === 'clock') return DAY;
+  return plan.form.id === 'minutesSeconds' && !timesS.some((timeS) => timeS >= HOUR.lengthS) ? HOUR : null;
 }

@@ -83,12 +83,81 @@ describe('spreadsheets', () => {
     }
   });
 
+  it('cut the hours of a clock: 59:59.5 goes on at 00:00.0', async () => {
+    const clock = (i: number) => `${Math.floor((3500 + i) / 60) % 60}:${String((3500 + i) % 60).padStart(2, '0')}.0`;
+    const { capture } = await readText(
+      `Time,RPM,O2S11 (V),O2S12 (V)\n${lines(200, (i) => `${clock(i)},${values(i)}`)}`,
+    );
+    expect(capture.durationS).toBe(199);
+    expect(capture.warnings.filter(({ id }) => id !== 'channelNeverChanges')).toMatchObject([
+      { id: 'clockPastMidnight', row: 102, repaired: true, detail: expect.stringContaining('full hour') },
+    ]);
+  });
+
+  it('a second recording in minutes and seconds is no passing of the hour', async () => {
+    const clock = (i: number) => `${String(Math.floor(i / 60)).padStart(2, '0')}:${String(i % 60).padStart(2, '0')}`;
+    const both = lines(100, (i) => `${clock(i)},${values(i)}`).repeat(2);
+    const { capture } = await readText(`Time,RPM,O2S11 (V),O2S12 (V)\n${both}`);
+    expect(capture.durationS).toBe(99 + 10 + 99);
+  });
+
+  it('that show hours and minutes only are told of', async () => {
+    const row = (i: number) => `10:${String(Math.floor(i / 60)).padStart(2, '0')},${values(i)}`;
+    const { capture } = await readText(`Time,RPM,O2S11 (V),O2S12 (V)\n${lines(240, row)}`);
+    expect(capture.warnings.map(({ id }) => id)).toContain('timeGuessed');
+  });
+
   it('short recordings in seconds stay short', async () => {
     for (const stepS of [1e-6, 2.5e-6, 1 / 48000, 1e-5, 5e-4]) {
       const row = (i: number) => `${(0.02 + i * stepS).toFixed(10)},${wave(i, 30)},0.6`;
       const { capture } = await readText(`TIME,CH1,CH2\n${lines(1000, row)}`);
       expect(capture.durationS).toBeCloseTo(999 * stepS, 8);
     }
+  });
+});
+
+describe('operating systems', () => {
+  it('count 100 ns since 1601 or since the year 1: ten million are a second', async () => {
+    // Whole days from either beginning to 2026-10-31: 155531 and 739919, by the rule of leap years.
+    for (const days of [155_531, 739_919]) {
+      const at = (i: number) => String(BigInt(days) * 864_000_000_000n + BigInt(i) * 1_000_000n);
+      const { capture } = await readText(
+        `Ticks,RPM,O2S11 (V),O2S12 (V)\n${lines(100, (i) => `${at(i)},${values(i)}`)}`,
+      );
+      expect(capture.durationS).toBeCloseTo(9.9, 4);
+      expect(capture.warnings.map(({ id }) => id)).toContain('timeGuessed');
+    }
+  });
+});
+
+describe('one column of decimal commas', () => {
+  it('is not two of whole numbers', async () => {
+    const column = lines(200, (i) => wave(i, 3).replace('.', ','));
+    for (const heading of ['', 'O2S11 (V)\n']) {
+      const { capture } = await readText(heading + column);
+      expect(capture.channels).toHaveLength(1);
+      expect(capture.channels[0]?.facts.max).toBeCloseTo(0.85, 2);
+    }
+  });
+
+  it('two of whole numbers stay two', async () => {
+    expect((await readText(lines(200, (i) => `${i},${2200 + (i % 90)}`))).capture.channels).toHaveLength(2);
+    expect((await readText(`A,B\n${lines(200, (i) => `${i},0${i % 10}`)}`)).capture.channels).toHaveLength(2);
+  });
+});
+
+describe('tables of several', () => {
+  it('vehicles, row by row, are told of', async () => {
+    const row = (i: number) => `${8 + (i % 2)},${Math.floor(i / 2)},${values(i)}`;
+    const { capture } = await readText(`VehId,Time (s),RPM,O2S11 (V),O2S12 (V)\n${lines(100, row)}`);
+    expect(capture.warnings).toContainEqual(
+      expect.objectContaining({ id: 'other', detail: expect.stringContaining('several vehicles') }),
+    );
+  });
+
+  it('one vehicle is not', async () => {
+    const { capture } = await readText(`VehId,${HEADER}${lines(100, (i) => `8,${i / 10},${values(i)}`)}`);
+    expect(capture.warnings.filter(({ detail }) => detail.includes('several vehicles'))).toEqual([]);
   });
 });
 

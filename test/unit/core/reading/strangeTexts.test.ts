@@ -46,6 +46,13 @@ describe('another header among the data', () => {
     expect(told(capture)).toMatchObject([{ id: 'headerRepeated', count: 1 }]);
   });
 
+  it('with another unit ends what is read: its values are not those above', async () => {
+    const other = `Time (s),RPM,O2S11 (mV),O2S12 (V)\n${rows(100, 150)}`;
+    const { capture } = await readText(`${HEADER}\n${rows(0, 100)}${other}`);
+    expect(capture.rows).toBe(100);
+    expect(told(capture)).toMatchObject([{ id: 'truncated', row: 102 }]);
+  });
+
   it('a remark of several words is no header', async () => {
     const { capture } = await readText(
       `${HEADER}\n${rows(0, 50)}engine warm, lambda steady, rpm held\n${rows(50, 100)}`,

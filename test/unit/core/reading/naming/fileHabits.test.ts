@@ -114,6 +114,57 @@ describe('units that only one column gives away', () => {
   });
 });
 
+describe('names that look like a sensor’s', () => {
+  it('of another computer or cylinder are read without it', async () => {
+    const capture = await fileOf({
+      'ECM.O2_B1S1 (V)': FRONT,
+      'AFR cyl 2': () => 14.9,
+      'AFR bank 1': (i) => 14.7 + (i % 3) / 10,
+    });
+    expect(place(capture, 'ECM.O2_B1S1 (V)')).toBe('upstreamO2 1 1');
+    expect(place(capture, 'AFR cyl 2')).toBe('other');
+    expect(place(capture, 'AFR bank 1')).toBe('upstreamLambda 1 1');
+  });
+
+  it('of knock and camshaft sensors are not taken for oxygen sensors', async () => {
+    const capture = await fileOf({ 'Knock B1S1 (V)': FRONT, 'Cam B1S2 (V)': REAR });
+    expect(place(capture, 'Knock B1S1 (V)')).toBe('other');
+    expect(place(capture, 'Cam B1S2 (V)')).toBe('other');
+  });
+
+  it('what was measured goes before what was calculated or holds at stoichiometry', async () => {
+    const lambda = (i: number) => swing(i, 1, 0.03).toFixed(3);
+    const capture = await fileOf({
+      'Lambda (calculated)': lambda,
+      'AFR stoich': () => 14.1,
+      'Lambda (measured)': lambda,
+    });
+    expect(place(capture, 'Lambda (measured)')).toBe('upstreamLambda 1 1');
+    expect(place(capture, 'AFR stoich')).toBe('other');
+  });
+
+  it('counts of one byte are not taken for millivolts without a word', async () => {
+    const capture = await fileOf({ 'O2 B1S1': (i) => Math.round(swing(i, 90, 80)) });
+    expect(told(capture, 'O2 B1S1')).toContain('roleGuessed');
+  });
+
+  it('the load of a road in newtons, of a processor, the speed of rollers are none of the engine', async () => {
+    const fine = (i: number) => 30 + (i % 9);
+    const capture = await fileOf({ 'Road load (N)': fine, 'CPU load (%)': fine, 'Dyno speed (rpm)': fine });
+    expect(['Road load (N)', 'CPU load (%)', 'Dyno speed (rpm)'].map((name) => place(capture, name))).toEqual([
+      'other',
+      'other',
+      'other',
+    ]);
+  });
+
+  it('the air of one bank is asked about', async () => {
+    expect(told(await fileOf({ 'MAF bank 1 (g/s)': (i) => 10 + (i % 3) }), 'MAF bank 1 (g/s)')).toEqual([
+      'roleGuessed',
+    ]);
+  });
+});
+
 describe('air ratios that are none', () => {
   it('the fuel-air equivalence ratio is one over lambda: rich, 1.25, is 0.8', async () => {
     for (const name of ['phi B1S1', 'φ B1S1', 'Fuel-air equivalence ratio B1S1', 'richesse']) {

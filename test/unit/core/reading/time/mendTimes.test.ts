@@ -7,9 +7,14 @@ import { spreadEqualTimes } from '../../../../../core/reading/time/spreadEqualTi
 import { startClockOf } from '../../../../../core/reading/time/startClockOf.ts';
 import { roundTime, timeBaseOf } from '../../../../../core/reading/time/timeBaseOf.ts';
 import { TimeStore } from '../../../../../core/reading/time/timeStore.ts';
+import { type ClockTurn, DAY, HOUR } from '../../../../../core/reading/time/unwrapClock.ts';
 
-const mend = (cells: readonly number[], clock = false, asWritten: readonly RepairId[] = [], coarse = false) =>
-  mendTimes(Float64Array.from(cells), { clock, coarse, asWritten: new Set(asWritten), rowOf: (row) => row + 1 });
+const mend = (
+  cells: readonly number[],
+  clock: ClockTurn | null = null,
+  asWritten: readonly RepairId[] = [],
+  coarse = false,
+) => mendTimes(Float64Array.from(cells), { clock, coarse, asWritten: new Set(asWritten), rowOf: (row) => row + 1 });
 
 describe('mending times', () => {
   it('keeps times that are in order as they are, and says nothing', () => {
@@ -20,7 +25,7 @@ describe('mending times', () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { maxLength: 200 }),
-        fc.boolean(),
+        fc.constantFrom(null, DAY, HOUR),
         (cells, clock) => {
           const { timesS, order } = mend(cells, clock);
           expect(timesS.length).toBe(cells.length);
@@ -46,7 +51,7 @@ describe('mending times', () => {
   });
 
   it('takes a clock past midnight, and back before it when a late row comes', () => {
-    const { timesS } = mend([86_398, 86_399, 0, 86_399.5, 1, 2], true);
+    const { timesS } = mend([86_398, 86_399, 0, 86_399.5, 1, 2], DAY);
     expect([...timesS]).toEqual([86_398, 86_399, 86_399.5, 86_400, 86_401, 86_402]);
   });
 });
