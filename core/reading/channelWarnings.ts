@@ -26,6 +26,12 @@ export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureW
     );
   }
   if (role === 'other') return found;
+  if (channel.unit !== ROLE_FACTS[role].unit) {
+    say(
+      'other',
+      `“${name}” is in ${channel.unit}, which is no unit of ${ROLE_FACTS[role].words.toLowerCase()}; its values stand as they are.`,
+    );
+  }
   const [least, most] = ROLE_FACTS[role].plausible;
   if (facts.finite > 0 && (facts.min < least || facts.max > most)) {
     say(

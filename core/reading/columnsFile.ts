@@ -13,6 +13,7 @@ import { z } from 'zod';
 import { REPAIR_IDS } from '../capture/repairs.ts';
 import { ROLES } from '../capture/roles.ts';
 import type { ColumnChoice } from '../record/schema.ts';
+import { contradictionOf, names, type PlacedColumn } from './columnsMisfit.ts';
 import type { ColumnGuess, ColumnQuestion } from './readCapture.ts';
 
 const columnSchema = z
@@ -42,6 +43,7 @@ export type ColumnsFile = z.infer<typeof columnsFileSchema>;
 /** Why a columns file does not fit a capture. */
 export type ColumnsMisfit =
   | { readonly kind: 'otherHeader' }
+  | { readonly kind: 'contradiction'; readonly words: string }
   | { readonly kind: 'noSuchColumn'; readonly name: string; readonly names: readonly string[] };
 
 /** The choice that a columns file makes for a capture, whose question (see ReadOptions.alwaysAsk) names its columns. */
@@ -54,14 +56,20 @@ export function choiceFromFile(
   }
   const columns: ColumnChoice['columns'] = [];
   let timeColumn = file.timeColumn;
+  const placed: PlacedColumn[] = [];
+  const noSuch = (name: string) =>
+    ({ ok: false, misfit: { kind: 'noSuchColumn', name, names: namesOf(question.guesses) } }) as const;
+  const isColumn = (place: number): boolean => question.guesses.some((guess) => guess.index === place);
+  if (timeColumn !== null && !isColumn(timeColumn)) return noSuch(String(timeColumn));
   for (const { index, name, role, bank, sensor, unit } of file.columns) {
     const place = index ?? placeOf(name ?? '', question.guesses);
-    if (place === null) {
-      return { ok: false, misfit: { kind: 'noSuchColumn', name: name ?? '', names: namesOf(question.guesses) } };
-    }
+    if (place === null || !isColumn(place)) return noSuch(name ?? String(index));
     if (role === 'time') timeColumn ??= place;
     columns.push({ index: place, role, bank, sensor, unit });
+    placed.push({ place, name, role, bank, sensor, unit });
   }
+  const words = contradictionOf(placed, question.guesses);
+  if (words !== null) return { ok: false, misfit: { kind: 'contradiction', words } };
   const choice = { headerKey: question.headerKey, timeColumn, rateHz: file.rateHz, columns };
   return { ok: true, choice: withRepairs(choice, file) };
 }
@@ -97,10 +105,9 @@ function namesOf(guesses: readonly ColumnGuess[]): string[] {
 
 /** Exact headings first, then names without their unit, then either in any case and without blanks. */
 function placeOf(name: string, guesses: readonly ColumnGuess[]): number | null {
-  const plain = (text: string): string => text.replace(/\s+/g, '').toLowerCase();
   const found =
     guesses.find((guess) => guess.heading === name) ??
     guesses.find((guess) => guess.name === name) ??
-    guesses.find((guess) => plain(guess.heading ?? '') === plain(name) || plain(guess.name) === plain(name));
+    guesses.find((guess) => names(guess, name));
   return found?.index ?? null;
 }

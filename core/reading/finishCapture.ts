@@ -16,6 +16,7 @@ import { blankErrorNumbers } from './errorNumbers.ts';
 import { gapWarnings } from './gapWarnings.ts';
 import { heldWarnings } from './heldWarnings.ts';
 import { type AssignedRole, assignRoles, targetUnit } from './naming/assignRoles.ts';
+import { otherGuess } from './naming/roleGuess.ts';
 import type { RawChannel } from './rawChannel.ts';
 import { sampleBehaviour } from './sampleBehaviour.ts';
 import { roundTime } from './time/timeBaseOf.ts';
@@ -47,7 +48,8 @@ export function finishCapture(given: RawCapture, choice: ColumnChoice | null): F
   const raw = { ...given, channels: blanked.map(({ channel }) => channel) };
   const behaviours = raw.channels.map(({ values }) => sampleBehaviour(values));
   const guessed = assignRoles(raw.channels, behaviours);
-  const guesses = guessed.map((guess, i) => chosen(raw.channels[i], choice) ?? guess);
+  const choices = raw.channels.map((one) => chosen(one, choice));
+  const guesses = guessed.map((guess, i) => choices[i] ?? yielding(guess, choices));
   const channels: Channel[] = [];
   const warnings = [...raw.warnings, ...blanked.flatMap((one) => one.warnings)];
   const sharedTime = timesInSharedRoom();
@@ -143,6 +145,14 @@ function chosen(one: RawChannel | undefined, choice: ColumnChoice | null): Assig
     because: 'chosen by hand',
     questioned: null,
   };
+}
+
+/** A guess, unless a person has chosen another column for the same role. */
+function yielding(guess: AssignedRole, choices: readonly (AssignedRole | null)[]): AssignedRole {
+  const { role, bank, sensor } = guess;
+  const taken = choices.some((one) => one?.role === role && one.bank === bank && one.sensor === sensor);
+  if (role === 'other' || !taken) return guess;
+  return { ...otherGuess(guess.unit, 'another column was chosen for it'), questioned: null };
 }
 
 function bankFor(role: Role, bank: Bank): Bank {

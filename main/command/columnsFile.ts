@@ -34,6 +34,8 @@ export function choiceFor(file: ColumnsFile, { question, capture }: ReadCapture,
   const fit = choiceFromFile(file, question);
   if (fit.ok) return { ok: true, value: fit.choice };
   if (fit.misfit.kind === 'otherHeader') return forAnother(where);
+  if (fit.misfit.kind === 'contradiction')
+    return { ok: false, problem: problem('columns.contradicts', fit.misfit.words, where) };
   const names = fit.misfit.names.map((name) => `"${name}"`).join(', ');
   const what = `The capture has no column "${fit.misfit.name}"; it has ${names}.`;
   return { ok: false, problem: problem('columns.notThere', what, where) };

@@ -45,6 +45,51 @@ describe('a columns file', () => {
     expect(fit.ok && columnChoiceSchema.safeParse(fit.choice).success).toBe(true);
   });
 
+  it('that contradicts itself or the capture is refused in words', async () => {
+    const asked = await question();
+    const front = { name: 'Front sensor [mV]', role: 'upstreamO2', bank: 1 };
+    for (const [columns, words] of [
+      [[{ index: 3, name: 'Front sensor [mV]', role: 'upstreamO2', bank: 1 }], 'Column 3 is "n"'],
+      [[front, { index: 1, role: 'downstreamO2', bank: 1 }], 'names the column "Front sensor [mV]" twice'],
+      [[front, { name: 'Rear sensor', role: 'upstreamO2', bank: 1 }], 'are both to be upstream oxygen sensor'],
+      [[{ ...front, unit: 'parsec' }], 'The unit "parsec"'],
+      [[{ name: 'n', role: 'rpm', unit: 'V' }], 'The unit "V"'],
+    ] as const) {
+      const fit = choiceFromFile(columnsFileSchema.parse({ columns }), asked);
+      expect(fit).toMatchObject({
+        ok: false,
+        misfit: { kind: 'contradiction', words: expect.stringContaining(words) },
+      });
+    }
+  });
+
+  it('that counts columns the capture has not is refused', async () => {
+    const asked = await question();
+    for (const file of [{ columns: [{ index: 99, role: 'rpm' }] }, { timeColumn: 99 }]) {
+      expect(choiceFromFile(columnsFileSchema.parse(file), asked)).toMatchObject({
+        ok: false,
+        misfit: { kind: 'noSuchColumn', name: '99' },
+      });
+    }
+  });
+
+  it('takes a role from the column that was guessed to have it, and tells of a unit that does not fit', async () => {
+    const text = `Time (s),RPM,O2S11 (V),Spare (V)\n${rowsOf(60, (i, v) => `${i / 10},${2200 + i},0.1,${v}`)}`;
+    const asked = (await readText(text, { alwaysAsk: true })).question;
+    if (asked === null) throw new Error('No question.');
+    const columns = [
+      { name: 'Spare (V)', role: 'upstreamO2', bank: 1 },
+      { name: 'O2S11 (V)', role: 'rpm' },
+    ];
+    const fit = choiceFromFile(columnsFileSchema.parse({ columns }), asked);
+    if (!fit.ok) throw new Error(fit.misfit.kind);
+    const { capture } = await readText(text, { choice: fit.choice });
+    expect(capture.channels.map(({ role }) => role)).toEqual(['other', 'rpm', 'upstreamO2']);
+    expect(capture.warnings.map(({ detail }) => detail)).toContain(
+      '“O2S11 (V)” is in V, which is no unit of engine speed; its values stand as they are.',
+    );
+  });
+
   it('comes back the same when it is exported and read again', async () => {
     const asked = await question();
     const fit = choiceFromFile(byHand, asked);
