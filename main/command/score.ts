@@ -13,6 +13,8 @@ import { writeSheet } from './writeSheet.ts';
 process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
   process.exit(fault.code === 'EPIPE' ? EXIT_STATUS.judged : EXIT_STATUS.notRead);
 });
+// Where nobody reads the errors, the exit status still tells; writing about it would fail again, for ever.
+process.stderr.on('error', () => undefined);
 process.on('uncaughtException', lastResort);
 process.on('unhandledRejection', lastResort);
 

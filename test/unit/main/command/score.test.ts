@@ -1,6 +1,7 @@
 // The command as a process: what is left of the promises when streams, signals and faults of the program itself meet it.
 
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -52,6 +53,13 @@ describe('the headless command as a process', () => {
         .split('\n')
         .map((line) => JSON.parse(line).capture.file),
     ).toEqual(['van-before.csv', 'van-after.csv']);
+  });
+
+  test('it ends with its status where nobody reads its errors', async () => {
+    const child = spawn(process.execPath, [command, 'nowhere.csv', '--json'], { cwd: ROOT, timeout: 60_000 });
+    child.stderr.destroy();
+    const [status] = await once(child, 'exit');
+    expect(status).toBe(3);
   });
 
   test('a reader that stops early is no fault', () => {
