@@ -9,7 +9,7 @@ import { isMainThread, parentPort, Worker, workerData } from 'node:worker_thread
 import { featuresOf } from '../../core/findings/featuresOf.ts';
 import { fitLines, type KnownCase, type LineWish } from '../../core/findings/fitLines.ts';
 import { REASON_RULES } from '../../core/findings/reasons/index.ts';
-import { drawCase, SPLIT_SIZE } from '../../core/simulation/population/drawCase.ts';
+import { drawCase, planOf, SPLIT_SIZE } from '../../core/simulation/population/drawCase.ts';
 
 const FILE = 'core/findings/calibration.json';
 
@@ -29,9 +29,10 @@ else workShare(workerData);
 function workShare({ from, step, cases }: Share): void {
   const known: Counted[] = [];
   for (let index = from; index < cases; index += step) {
-    const { truth, capture, troubleCodes } = drawCase(index, 'calibration');
-    if (truth.fault !== null || truth.kind === 'gray') continue;
-    known.push({ index, features: featuresOf(capture, truth.bank, troubleCodes), failed: truth.kind === 'failed' });
+    const { fault, kind, bank } = planOf(index, 'calibration');
+    if (fault !== null || kind === 'gray') continue;
+    const { capture, troubleCodes } = drawCase(index, 'calibration');
+    known.push({ index, features: featuresOf(capture, bank, troubleCodes), failed: kind === 'failed' });
   }
   parentPort?.postMessage(known);
 }

@@ -2,7 +2,7 @@ import type { Capture } from '../../capture/capture.ts';
 import type { Grams, Hertz, Seconds } from '../../units/quantities.ts';
 import { asCapture } from '../asCapture.ts';
 import { lightOff } from '../converter.ts';
-import { createRandom } from '../random.ts';
+import { createRandom, type Random } from '../random.ts';
 import { type SimulatedDrive, simulateDrive } from '../simulate.ts';
 import { buildVehicle } from './buildVehicle.ts';
 import { type ConverterClass, REFERENCE_LITRES } from './classes.ts';
@@ -10,7 +10,7 @@ import { drawCodes } from './drawCodes.ts';
 import { type DrawnDrive, type DriveKind, drawDrive } from './drawDrive.ts';
 import { drawInstrument, type InstrumentTier } from './drawInstrument.ts';
 import type { MisleadingFault } from './faults/misleadingFault.ts';
-import { planCase } from './planCase.ts';
+import { type CasePlan, planCase } from './planCase.ts';
 import type { DrawMode } from './ranges.ts';
 
 /** Which part of the population: what calibrates never tests. */
@@ -54,13 +54,22 @@ const MODE_SEED: Readonly<Record<DrawMode, number>> = { inside: 0, outside: 1, f
 /** Cases in one split of the whole population. */
 export const SPLIT_SIZE = 3200;
 
+function randomOf(index: number, split: Split, mode: DrawMode): Random {
+  const seed = 1_000_003 * (split === 'calibration' ? 1 : 2) + 7_919 * MODE_SEED[mode];
+  return createRandom(seed).fork(index);
+}
+
+/** What case `index` of a split is about, for whoever needs only some of them: all of it is known before any drive. */
+export function planOf(index: number, split: Split, mode: DrawMode = 'inside'): CasePlan {
+  return planCase(index, randomOf(index, split, mode).fork(1));
+}
+
 /**
  * Case `index` of a split: the same for ever. Any index from 0 works; the splits never share a seed.
  * @param mode how the car's parameters lie to the ranges of ranges.ts
  */
 export function drawCase(index: number, split: Split, mode: DrawMode = 'inside'): PopulationCase {
-  const seed = 1_000_003 * (split === 'calibration' ? 1 : 2) + 7_919 * MODE_SEED[mode];
-  const random = createRandom(seed).fork(index);
+  const random = randomOf(index, split, mode);
   const plan = planCase(index, random.fork(1));
   const vehicle = buildVehicle(plan, random.fork(2), mode);
   const drive = drawDrive(plan.drive, random.fork(3));
