@@ -85,6 +85,21 @@ describe('T-INJ-2: the HTML sheet in a browser', () => {
     expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
     await open.close();
   });
+
+  test('on paper no row, fact, item of a list or line to be filled in is torn in two', async () => {
+    const paper = await browser.newContext();
+    const alone = await paper.newPage();
+    await alone.emulateMedia({ media: 'print' });
+    await alone.setContent(html.write(buildSheet(sheetInput())));
+    const breaks = await alone.evaluate(() =>
+      ['tr', 'dl div', 'li', 'figure', '.blank'].map((selector) => [
+        selector,
+        ...new Set([...document.querySelectorAll(selector)].map((one) => getComputedStyle(one).breakInside)),
+      ]),
+    );
+    expect(breaks).toEqual(['tr', 'dl div', 'li', 'figure', '.blank'].map((selector) => [selector, 'avoid']));
+    await paper.close();
+  });
 });
 
 describe('T-INJ-4: the picture in a browser', () => {

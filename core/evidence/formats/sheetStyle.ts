@@ -51,9 +51,7 @@ footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-
   body { padding: 0; max-width: none; }
   footer { margin-top: 4mm; break-before: avoid; }
   thead { display: table-header-group; }
-  tr, dl div, li, figure, p + .blank, dl + .blank { margin-top: 2mm; }
-.blank + p { margin-top: 3.5mm; }
-.blank { break-inside: avoid; }
+  tr, dl div, li, figure, .blank { break-inside: avoid; }
   h2, h3, h4, caption { break-after: avoid; }
   .own-page > h2 { break-before: page; }
 }
