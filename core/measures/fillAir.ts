@@ -1,10 +1,14 @@
+import { medianInterval } from '../statistics/exactIntervals.ts';
 import { median } from '../statistics/quantile.ts';
 import { airPerLitre } from './airPerLitre.ts';
 import { fuelCutAnswers } from './fuelCutAnswers.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
 
-/** Air for each litre of engine that goes through before the rear sensor is lean in a fuel cut. Median over the cuts. */
+/**
+ * Air for each litre of engine that goes through before the rear sensor is lean in a fuel cut. Median over the cuts of the
+ * window; its interval, by order statistics, takes six of them.
+ */
 export const fillAir: Measure = {
   id: 'fillAir',
   words: 'Air for each litre of engine until the rear sensor is lean',
@@ -20,6 +24,6 @@ export const fillAir: Measure = {
       return air === null ? [] : [air];
     });
     if (amounts.length === 0) return missing(this.id, 'The two sensors were not both seen to fall from rich to lean.');
-    return measured(this.id, median(amounts), amounts.length > 1 ? [Math.min(...amounts), Math.max(...amounts)] : null);
+    return measured(this.id, median(amounts), medianInterval(Float64Array.from(amounts).sort()));
   },
 };

@@ -2,7 +2,7 @@ import { median } from '../statistics/quantile.ts';
 import { fuelCutAnswers } from './fuelCutAnswers.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
-import { renewalRate } from './sensors.ts';
+import { renewalStep } from './sensors.ts';
 
 /**
  * Time the rear sensor runs behind the front one when a fuel cut begins: pure air fills the converter first. Gas and
@@ -25,10 +25,7 @@ export const fillS: Measure = {
     if (times.length === 0 || !data.upstream)
       return missing(this.id, 'The two sensors were not both seen to fall from rich to lean.');
     const value = median(times);
-    const step = [data.upstream, data.downstream].reduce(
-      (sum, { channel }) => sum + 1 / Math.max(0.1, renewalRate(channel)),
-      0,
-    );
+    const step = renewalStep(data.upstream.channel) + renewalStep(data.downstream.channel);
     return measured(this.id, value, [Math.max(0, value - step), value + step]);
   },
 };

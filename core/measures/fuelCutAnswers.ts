@@ -10,17 +10,20 @@ import type { SensorSeries, WindowData } from './measure.ts';
 /** How both sensors went through one fuel cut. Moments in capture seconds; null where a sensor did not do it. */
 export interface FuelCutAnswer {
   readonly cut: Stretch;
-  /** The front and the rear sensor went lean: below 0.3 V, or a lambda of 1.1. */
+  /** The front and the rear sensor went lean: 0.3 V or less, or a lambda of 1.1. */
   readonly frontLeanS: Seconds | null;
   readonly rearLeanS: Seconds | null;
-  /** They came back to rich: above 0.45 V, or a lambda of 1.01, for the first time after the cut. */
+  /** They came back to rich: 0.45 V, or a lambda of 1.01, for the first time after the cut. */
   readonly frontBackS: Seconds | null;
   readonly rearBackS: Seconds | null;
   /** Whether the rear sensor was above 0.45 V when the cut began, so that its fall can be timed. */
   readonly rearWasRich: boolean;
 }
 
-/** Readings at which a sensor counts as lean, and as back: volts of a switching sensor, lambda of a wideband one. */
+/**
+ * Readings at which a sensor counts as lean, and as back: volts of a switching sensor, lambda of a wideband one. The
+ * voltages are those of usual switch points (check 4.10 and switching.ts); the lambdas common practice, no source.
+ */
 const LEAN_V = 0.3;
 const RICH_V = 0.45;
 const LEAN_LAMBDA = 1.1;
@@ -44,7 +47,9 @@ function answerTo(cut: Stretch, front: SensorSeries | null, rear: SensorSeries):
   const frontLeanS = front ? first(front.channel, startS, cut.endS + SLACK_S, isLean) : null;
   const rearLeanS = first(rear.channel, frontLeanS ?? cut.startS, cut.endS + 3 * SLACK_S, isLean);
   const lastS = cut.endS + LONGEST_S;
-  const frontBackS = front && frontLeanS !== null ? first(front.channel, cut.endS - SLACK_S, lastS, isBack) : null;
+  // A short cut ends before its slack is over: what the front sensor read ahead of its fall is no return.
+  const frontBackS =
+    front && frontLeanS !== null ? first(front.channel, Math.max(frontLeanS, cut.endS - SLACK_S), lastS, isBack) : null;
   const fromS = rearLeanS === null ? lastS : Math.max(rearLeanS, frontBackS ?? cut.endS);
   const before = seriesOf(rear.channel, startS - SLACK_S, frontLeanS ?? cut.startS).values;
   return {

@@ -1,13 +1,15 @@
+import { medianInterval } from '../statistics/exactIntervals.ts';
 import { median } from '../statistics/quantile.ts';
 import { airPerLitre } from './airPerLitre.ts';
 import { fuelCutAnswers } from './fuelCutAnswers.ts';
 import type { Measure } from './measure.ts';
 import { measured, missing } from './measureValue.ts';
-import { renewalRate } from './sensors.ts';
+import { renewalStep } from './sensors.ts';
 
 /**
  * Air for each litre of engine that goes through until the rear sensor is rich again after a fuel cut: the recovery in
- * a form that can be compared between speeds and engines. Median over the cuts of the window.
+ * a form that can be compared between speeds and engines. Median over the cuts of the window; its interval, by order
+ * statistics, takes six of them.
  */
 export const recoveryAir: Measure = {
   id: 'recoveryAir',
@@ -18,7 +20,7 @@ export const recoveryAir: Measure = {
   help: 'The same as the recovery time, but counted in air, so that a quick engine and a slow one can be compared.',
   compute(data) {
     if (!data.downstream) return missing(this.id, 'The rear oxygen sensor was not recorded.');
-    const halfStep = 0.5 / Math.max(0.1, renewalRate(data.downstream.channel));
+    const halfStep = renewalStep(data.downstream.channel) / 2;
     const amounts = fuelCutAnswers(data).flatMap(({ rearBackS, frontBackS, cut }) => {
       const fromS = frontBackS ?? cut.endS;
       const air = rearBackS === null ? null : airPerLitre(data.capture, fromS, Math.max(fromS + halfStep, rearBackS));
@@ -26,6 +28,6 @@ export const recoveryAir: Measure = {
     });
     if (amounts.length === 0)
       return missing(this.id, 'The rear sensor was not seen to go lean in a fuel cut and come back.');
-    return measured(this.id, median(amounts), amounts.length > 1 ? [Math.min(...amounts), Math.max(...amounts)] : null);
+    return measured(this.id, median(amounts), medianInterval(Float64Array.from(amounts).sort()));
   },
 };

@@ -1,7 +1,7 @@
 import type { Channel } from '../capture/channel.ts';
 import { remember } from '../signal/remember.ts';
 import { type RobustRange, robustRange } from '../statistics/quantile.ts';
-import type { Hertz, Share, Volts } from '../units/quantities.ts';
+import type { Hertz, Seconds, Share, Volts } from '../units/quantities.ts';
 import type { SensorSeries, WindowData } from './measure.ts';
 
 /** Samples below which a distribution says nothing. */
@@ -65,6 +65,11 @@ export function richShare({ series }: SensorSeries): Share {
 /** How often a channel brings a new value: repeated values are not counted as samples. */
 export function renewalRate(channel: Channel): Hertz {
   return channel.facts.renewalRateHz > 0 ? channel.facts.renewalRateHz : channel.facts.medianRateHz;
+}
+
+/** Time between two new values of a channel: no moment in it is known better. At most 10 s, also where it never changes. */
+export function renewalStep(channel: Channel): Seconds {
+  return 1 / Math.max(0.1, renewalRate(channel));
 }
 
 /** Range of a sensor's values in the window without the outermost 5 %. */
