@@ -28,7 +28,7 @@ type Known = Pick<Identity, 'modelYear' | 'mileage' | 'firstSold'>;
 
 /**
  * Reads the warranty on `today` (a date, "2024-03-01"). Inside until the term's last day and mile, both included. Where
- * the date of first sale or the mileage is not recorded it is never called outside on the date alone.
+ * the date of first sale is not recorded it is never called outside; where the mileage is not, only after the last day.
  */
 export function warrantyReminder(vehicle: Known, today: string): Warranty {
   const terms = termsOf(vehicle.modelYear);
@@ -72,7 +72,7 @@ function sentence(state: WarrantyState, terms: readonly Term[], vehicle: Known):
     return `By date and mileage the United States emission warranty on this part still runs, until ${until} or ${term.miles / 1000}\u00a0000 miles, whichever comes first. Ask the maker's dealer before anybody pays.`;
   }
   if (state === 'outside') {
-    return `By date and mileage the United States emission warranty on this part (${limits}) has ended. A longer one of a state or of the maker may still run.`;
+    return `By ${vehicle.mileage === null ? 'date' : 'date and mileage'} the United States emission warranty on this part (${limits}) has ended. A longer one of a state or of the maker may still run.`;
   }
   const missing = [
     vehicle.firstSold === null ? 'the date of first sale' : null,

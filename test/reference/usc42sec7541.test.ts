@@ -36,6 +36,7 @@ describe('42 USC 7541', () => {
   test('an unknown mileage is outside only by date', () => {
     expect(stateOf({ mileage: null })).toBe('unknown');
     expect(stateOf({ mileage: null }, '2024-03-16')).toBe('outside');
+    expect(warrantyReminder({ ...car, mileage: null }, '2024-03-16').words).toMatch(/^By date the /);
   });
 
   test('kilometres count by the international mile of 1.609344 km', () => {

@@ -73,9 +73,10 @@ function reasonBlocks(id: string, { finding, reasons }: Judgement, sign: Decimal
   ];
 }
 
+/** "Stores weakly" lies between the two that reasons speak for: none of them is for it or against it by itself. */
 function sideOf(reason: Reason, finding: Finding): string {
-  if (finding === 'cannotTell') return reason.for === 'cannotTell' ? 'for' : 'open';
-  return reason.for === finding ? 'for' : 'against';
+  if (reason.for === finding) return 'for';
+  return finding === 'cannotTell' || finding === 'weak' ? 'open' : 'against';
 }
 
 function nextBlocks(level: 3 | 4, tests: readonly NextTest[]): Block[] {
