@@ -1,6 +1,6 @@
 // Every refusal of the reader, in the words people see. Ids are stable.
 
-import type { Outcome, Problem } from './problem.ts';
+import type { Problem } from './problem.ts';
 
 /** A refusal as an outcome. */
 export function refused(problem: Problem): { readonly ok: false; readonly problem: Problem } {
@@ -123,9 +123,4 @@ export const REFUSALS = {
 
 function megabytes(bytes: number): string {
   return String(Math.ceil(bytes / 1e6));
-}
-
-/** Whether an outcome is a refusal with this id; for tests and for whoever reads on after a refusal. */
-export function isRefusal<T>(outcome: Outcome<T>, id: string): boolean {
-  return !outcome.ok && outcome.problem.id === id;
 }

@@ -77,7 +77,6 @@ export const SOUND_BANK: BankParameters = {
 
 export const SOUND_VEHICLE: VehicleParameters = {
   litres: 2,
-  cylinders: 4,
   engine: {
     idleLoad: 21,
     holdLoad: 22,

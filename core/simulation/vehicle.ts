@@ -6,7 +6,6 @@ import type { ZirconiaParameters } from './zirconia.ts';
 /** A vehicle of our own invention. Values from memory of the trade: orders of magnitude, varied by the population. */
 export interface VehicleParameters {
   readonly litres: number;
-  readonly cylinders: number;
   readonly engine: EngineParameters;
   /** One or two banks. */
   readonly banks: readonly BankParameters[];
@@ -70,7 +69,7 @@ export interface MixtureParameters {
   readonly drift: Percent;
   /** Error when air flow rises quickly: lean on tip-in, rich on tip-out, per cent per (share of load a second). */
   readonly transient: number;
-  /** Differences between the cylinders, share of lambda, at one cycle a turn and a half. */
+  /** Differences between the cylinders, share of lambda, one cycle every second turn. */
   readonly unevenness: Share;
   /** Cycles that misfire. */
   readonly misfire: Share;

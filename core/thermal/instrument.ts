@@ -15,15 +15,10 @@ export function trueTemperature(shown: Celsius, set: Share, surface: Share, ambi
   return fourth > 0 ? fourth ** 0.25 - ZERO_C : -ZERO_C;
 }
 
-/** What an instrument of that emissivity setting would show on a surface of a known temperature: the way back. */
-export function shownTemperature(real: Celsius, set: Share, surface: Share, ambient: Celsius = 25): Celsius {
-  return trueTemperature(real, surface, set, ambient);
-}
-
 /** Oxidised and rusted exhaust steel: 0.61 to 0.85 (check 5.10). */
 const STEEL: readonly [Share, Share] = [0.61, 0.85];
 
-/** Share of the reading by which a hand-held instrument may err, and its least (common practice, no source). */
+/** Share of the reading in °C by which a hand-held instrument may err, and its least (common practice, no source). */
 const READING_SHARE = 0.02;
 const LEAST_K: KelvinDifference = 2;
 

@@ -93,12 +93,5 @@ export const PARTS = [
   },
 ];
 
-/** @param {string} id */
-export function partNamed(id) {
-  const part = PARTS.find((candidate) => candidate.id === id);
-  if (part === undefined) throw new Error(`no part of the build is called ${id}`);
-  return part;
-}
-
 /** @param {BuildPart} part */
 export const entryOf = (part) => inRoot(part.entry);

@@ -23,17 +23,6 @@ export type PaneKeyDeed =
 const ZOOM_STEP = 1.5;
 const FAST_STEPS = 10;
 
-/** The keys that the panes have for themselves, in words, for the help page. */
-export const PANE_KEYS: readonly { readonly keys: string; readonly words: string }[] = [
-  { keys: 'Left, Right', words: 'Cursor by one sample or pixel' },
-  { keys: 'Shift+Left, Shift+Right', words: 'Cursor by ten' },
-  { keys: 'Ctrl+Left, Ctrl+Right', words: 'Cursor to the switch, window or note before or after' },
-  { keys: '+, −', words: 'Zoom in or out at the cursor' },
-  { keys: 'Home, End', words: 'Start or end of the capture' },
-  { keys: 'Page up, Page down', words: 'One screen earlier or later' },
-  { keys: 'Escape', words: 'Drop a half-drawn window, then the second cursor' },
-];
-
 /** What a key does in a pane, or null where it means nothing there. */
 export function paneKeyDeed(key: PaneKey): PaneKeyDeed | null {
   const jump = key.ctrlKey || key.metaKey;

@@ -5,11 +5,11 @@ import { readFileSync } from 'node:fs';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { dataItems } from '../../core/diagnostics/dataItems.ts';
-import { fuelSystemState } from '../../core/diagnostics/fuelSystem.ts';
 import { monitorStatus } from '../../core/diagnostics/monitorStatus.ts';
 import { readData, supportedPids } from '../../core/diagnostics/readData.ts';
 import { testResultsIn } from '../../core/diagnostics/testResults.ts';
 import { troubleCodesIn } from '../../core/diagnostics/troubleCode.ts';
+import { type Loop, loopOf } from '../../core/windows/fuelStatusCode.ts';
 
 interface Row {
   response_hex: string;
@@ -34,6 +34,16 @@ function bytes(hex: string): Uint8Array {
   return Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
 }
 
+/** What the table calls the states of a fuel system. */
+const LOOP_IDS: Readonly<Record<Loop, string | null>> = {
+  openCold: 'openLoopCold',
+  closed: 'closedLoop',
+  openByLoadOrFuelCut: 'openLoopLoadOrFuelCut',
+  openByFault: 'openLoopFault',
+  closedWithFault: 'closedLoopWithSensorFault',
+  unknown: null,
+};
+
 /** What the program reads for a row of the table, as the table would print it; numbers stay numbers. */
 function read(row: Row): number | string | null {
   const message = bytes(row.response_hex);
@@ -52,7 +62,7 @@ function read(row: Row): number | string | null {
       return monitorStatus(first)?.incomplete.join(' ') ?? null;
     case 'fuelSystem1':
     case 'fuelSystem2':
-      return fuelSystemState(found.values.find((value) => value.of.key === row.field)?.value ?? 0)?.id ?? null;
+      return LOOP_IDS[loopOf(found.values.find((value) => value.of.key === row.field)?.value ?? 0)];
     case 'pids':
       return supportedPids(0, first)
         .map((pid) => pid.toString(16).toUpperCase().padStart(2, '0'))

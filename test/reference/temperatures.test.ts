@@ -1,7 +1,7 @@
 // Temperatures at the converter: worked values with their sources, by the row number of the list of published checks.
 
 import { describe, expect, test } from 'vitest';
-import { shownTemperature, trueTemperature } from '../../core/thermal/instrument.ts';
+import { trueTemperature } from '../../core/thermal/instrument.ts';
 import { CLEAN_RISE_K, oxidationRise } from '../../core/thermal/oxidationRise.ts';
 import { celsius } from '../../core/thermal/pairOf.ts';
 import { readThermal } from '../../core/thermal/readThermal.ts';
@@ -43,10 +43,10 @@ describe('emissivity, total radiation (checks 5.11 to 5.14)', () => {
     expect(trueTemperature(300, 0.95, 0.3)).toBeCloseTo(481.66, 2);
   });
 
-  test('5.13 true 400 °C: what is shown with 0.95 set', () => {
-    expect(shownTemperature(400, 0.95, 0.79)).toBeCloseTo(370.92, 2);
-    expect(shownTemperature(400, 0.95, 0.3)).toBeCloseTo(241.67, 2);
-    expect(shownTemperature(400, 0.95, 0.16)).toBeCloseTo(177.25, 2);
+  test('5.13 what is shown with 0.95 set on steel of 400 °C is read as 400 °C', () => {
+    expect(trueTemperature(370.92, 0.95, 0.79)).toBeCloseTo(400, 1);
+    expect(trueTemperature(241.67, 0.95, 0.3)).toBeCloseTo(400, 1);
+    expect(trueTemperature(177.25, 0.95, 0.16)).toBeCloseTo(400, 1);
   });
 
   test('5.14 a setting that is right shows the truth, whatever is around', () => {
@@ -93,6 +93,22 @@ describe('what a pair says', () => {
     const width = ({ riseInterval }: typeof contact) => riseInterval[1] - riseInterval[0];
     expect(width(infrared)).toBeGreaterThan(width(contact));
     expect(infrared.riseInterval[0]).toBeLessThan(infrared.riseC);
+  });
+
+  test('words and weight never say the opposite of each other', () => {
+    for (const inletC of [40, 95, 150, 300, 500])
+      for (let riseC = -150; riseC <= 150; riseC += 1) {
+        const { reading, weight } = readThermal({ ...pair(290, 390), inletC, outletC: inletC + riseC });
+        if (/at work/.test(reading)) expect(weight, reading).toBeLessThan(0);
+        if (/against it;/.test(reading) && /below/.test(reading)) expect(weight, reading).toBeGreaterThan(0);
+        if (/tells nothing/.test(reading)) expect(weight, reading).toBe(0);
+      }
+  });
+
+  test('on a cold exhaust a pair says nothing (common practice, no source)', () => {
+    const cold = readThermal({ ...pair(100, 200), rpm: 2300 });
+    expect(cold.weight).toBe(0);
+    expect(cold.reading).toContain('not hot');
   });
 
   test('at idle a pair says nothing (common practice, no source)', () => {

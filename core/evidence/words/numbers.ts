@@ -67,9 +67,3 @@ export function probabilityWords(probability: number): string {
   if (probability > 0.99) return `over 99${KEPT_SPACE}%`;
   return `${Math.round(probability * 100)}${KEPT_SPACE}%`;
 }
-
-/** The decimal sign of a locale, as the platform knows it: "de-DE" has a comma. */
-export function decimalSignOf(locale: string): DecimalSign {
-  const parts = new Intl.NumberFormat(locale).formatToParts(1.5);
-  return parts.some(({ type, value }) => type === 'decimal' && value === ',') ? ',' : '.';
-}

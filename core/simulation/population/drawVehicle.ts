@@ -20,7 +20,6 @@ export function drawVehicle(wish: VehicleWish, random: Random, mode: DrawMode): 
   const banks = wish.classes.map((kind) => drawBank(kind, wish.wideband, bankLitres, shape, mode));
   return {
     litres,
-    cylinders: litres < 1.3 ? 3 : litres < 2.8 ? 4 : 6,
     engine: {
       idleLoad: draw(CAR.idleLoad, random, mode),
       holdLoad: draw(CAR.holdLoad, random, mode),

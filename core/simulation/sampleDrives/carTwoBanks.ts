@@ -12,7 +12,6 @@ import { BAY_TEST } from './bayTest.ts';
 const CAR: VehicleParameters = {
   ...SOUND_VEHICLE,
   litres: 3,
-  cylinders: 6,
   banks: [
     { ...SOUND_BANK, converter: { ...SOUND_BANK.converter, capacityG: 0.5 } },
     {

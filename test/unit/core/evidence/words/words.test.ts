@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  decimalSignOf,
   digitsFor,
   digitsOf,
   numberCell,
@@ -33,15 +32,6 @@ describe('E13: numbers by the reader’s country', () => {
 
   test('a value that is not finite is a mistake of the caller', () => {
     expect(() => showNumber(Number.NaN, 1, '.')).toThrow(RangeError);
-  });
-
-  test.each([
-    ['de-DE', ','],
-    ['en-US', '.'],
-    ['fr-FR', ','],
-    ['es-ES', ','],
-  ])('%s has "%s"', (locale, sign) => {
-    expect(decimalSignOf(locale)).toBe(sign);
   });
 });
 
