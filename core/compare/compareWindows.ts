@@ -3,7 +3,7 @@ import { MEASURES } from '../measures/index.ts';
 import { cutWindow } from '../measures/windowData.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
 import type { CaptureWindow } from '../windows/window.ts';
-import { listed, startSentence } from '../words/numbers.ts';
+import { listed } from '../words/numbers.ts';
 import type { Comparison, MeasurePair } from './comparison.ts';
 import { unlikeBetween } from './unlikeBetween.ts';
 
@@ -40,8 +40,5 @@ export function compareWindows(first: ComparedWindow, second: ComparedWindow): C
 
 function sentenceOf(unlike: readonly string[]): string {
   if (unlike.length === 0) return 'Both windows were recorded under like conditions, as far as they were recorded.';
-  return `Not alike: ${startSentence(listed(unlike.map((words) => words.replace(/\.$/, ''))))}.`.replace(
-    /: [A-Z]/,
-    (text) => text.toLowerCase(),
-  );
+  return `Not alike: ${listed(unlike)}.`;
 }

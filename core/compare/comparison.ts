@@ -3,7 +3,7 @@ import type { CaptureWindow } from '../windows/window.ts';
 /** Something that was not alike between two windows, and so weakens the comparison. */
 export interface Unlike {
   readonly id: string;
-  /** "Speed: 2310 against 1480 1/min". */
+  /** Part of a sentence: "engine speed: 2310 against 1480 1/min". */
   readonly words: string;
 }
 

@@ -38,7 +38,7 @@ export interface RawCapture {
 /** A capture with the guess behind each channel, for the question. */
 export interface FinishedCapture {
   readonly capture: Capture;
-  /** One a raw channel, in their order; null where the person chose. */
+  /** One a raw channel, in their order; what the person chose is certain. */
   readonly guesses: readonly AssignedRole[];
 }
 

@@ -7,6 +7,7 @@ import { createWander, lagShare } from './wander.ts';
 const MIXED_S: Seconds = 0.05;
 /** Share of a pulse that is air when it reaches the sensor. */
 const PULSE_AIR = 0.9;
+/** Taken for every engine: it only decides how often one of them may fail to fire. */
 const CYLINDERS = 4;
 
 /** Unburnt oxygen of misfires as the front sensor meets it: pulses of nearly pure air, one cylinder's share, mixed. */

@@ -8,7 +8,7 @@ export interface Steadiness {
   accepts(track: EngineTrack, step: number): boolean;
   /** The quantity that must keep still. */
   readonly quantity: 'rpm' | 'speed';
-  /** How far it may lie from its start's level: this much, or this share of it, whichever is more. */
+  /** How far it may lie to either side of the middle of its range: this much, or this share of it, whichever is more. */
   readonly within: number;
   readonly withinShare: Share;
   readonly leastS: number;

@@ -39,7 +39,8 @@ const CATALYST_PAIR = /(?:temp|temperature)[\s_]*([12])[\s_]?([1-4])$/;
 
 /**
  * Bank and sensor in a name, in the forms in which the trade writes them. `lower` is the name in lower case, its unit
- * taken off. `single` says that one digit by itself is a sensor's number (names of oxygen sensors), or a bank's ('trim').
+ * taken off. `single` says what one digit by itself is the number of: a sensor (names of oxygen sensors), a bank (trims),
+ * or neither.
  */
 export function bankSensorIn(lower: string, single: 'sensor' | 'bank' | 'none' = 'none'): BankSensor {
   const both = BANK_THEN_SENSOR.exec(lower);

@@ -31,10 +31,7 @@ function bestGuess(withUnit: NamedColumn, b: Behaviour, habits: FileHabits): Rol
   return best ?? oxygen ?? otherGuess(withUnit.unit, 'name says nothing that is scored');
 }
 
-/**
- * SAE J1979, PIDs 14 to 1B, second byte: FF, which scales to 99.2 %, says that the sensor takes no part in the trim (from
- * memory).
- */
+/** SAE J1979, PIDs 14 to 1B, second byte: FF, which scales to 99.2 %, says that the sensor takes no part in the trim (check 1.13). */
 const UNUSED_TRIM = 99;
 
 /** Which computer answered: "ECM.O2_B1S1" is the sensor's, not the computer's. */

@@ -101,7 +101,10 @@ function medianStep(sample: readonly number[]): number {
   return steps[steps.length >> 1] ?? 0;
 }
 
-/** The median step tells: nobody records a row every 10 s, nor ten thousand rows a millisecond (common practice, no source). */
+/**
+ * The median step tells: nobody records a row only every 5 s in whole seconds, every 20 s otherwise, so such numbers count
+ * milliseconds; nor one every 5 or 10 s in these, so such numbers count microseconds (common practice, no source).
+ */
 function bySize(sample: readonly number[]): NumberTime {
   const numbers = sample.filter((value) => Number.isFinite(value));
   const step = medianStep(sample);
