@@ -8,10 +8,10 @@ import { sameValue } from '../../core/record/sameValue.ts';
 import type { CaptureRef, VehicleRecord } from '../../core/record/schema.ts';
 import type { Stretch } from '../../core/windows/window.ts';
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { openVehicleId, recordOf } from '../state/recordStore.ts';
 import { offerId } from '../state/selectors/offers.ts';
 import { holdCapture, showCapture } from './holdCapture.ts';
-import { openRecord, openVehicle } from './openVehicle.ts';
+import { openRecord, openVehicle, vehicleLeft } from './openVehicle.ts';
 import { type ReadFile, readPicked } from './readPicked.ts';
 import { checkBundles } from './receiveBundles.ts';
 import { refreshShelf } from './refreshShelf.ts';
@@ -49,9 +49,17 @@ export async function openPicked(program: Program, picks: readonly Picked[], int
 
 /** A bundle is looked at before it is taken in. */
 async function openEach(program: Program, picks: readonly Picked[], into: Into): Promise<void> {
+  const { record } = program;
   let where = into;
+  let joined = into === 'new' ? null : openVehicleId(record.getState());
   for (const picked of picks) {
-    if (picked.bundle !== true && (await openOne(program, picked, where))) where = 'open';
+    if (picked.bundle === true) continue;
+    // The vehicle of these files was left meanwhile: the rest of them must not turn up in another.
+    if (joined !== null && openVehicleId(record.getState()) !== joined) sayCancelled(program, picked);
+    else if (await openOne(program, picked, where, joined)) {
+      where = 'open';
+      joined = openVehicleId(record.getState());
+    }
   }
   await checkBundles(
     program,
@@ -61,12 +69,12 @@ async function openEach(program: Program, picks: readonly Picked[], into: Into):
 }
 
 /** Opens one file, whose first rows are shown while it is read. False where it did not become a capture. */
-async function openOne(program: Program, picked: Picked, into: Into): Promise<boolean> {
+async function openOne(program: Program, picked: Picked, into: Into, vehicleId: string | null): Promise<boolean> {
   const over = showBeginning(program, picked);
   try {
-    const outcome = await readPicked(program, picked, 'recalled');
+    const outcome = await readPicked(program, picked, 'recalled', vehicleId);
     if (outcome.ok) return await adopt(program, outcome.value, into);
-    if (outcome.problem.id === 'cancelled') program.notices.getState().say(`Opening ${picked.name} was cancelled.`);
+    if (outcome.problem.id === 'cancelled') sayCancelled(program, picked);
     else tell(program, outcome.problem);
     return false;
   } finally {
@@ -117,6 +125,7 @@ async function asRecorded(program: Program, known: CaptureRef, opened: ReadFile)
 
 /** Opens the vehicle a file belongs to: the open one, a new one, or the invented one of a sample drive. */
 async function ensureVehicle(program: Program, file: ReadFile, into: Into): Promise<boolean> {
+  await vehicleLeft(program);
   const { picked } = file;
   const open = recordOf(program.record.getState());
   if (picked.sample) {
@@ -173,6 +182,10 @@ function middleOf({ startS, endS }: Stretch): Stretch {
   const half = Math.min(READABLE_S, endS - startS) / 2;
   const middle = (startS + endS) / 2;
   return { startS: middle - half, endS: middle + half };
+}
+
+function sayCancelled({ notices }: Program, { name }: Picked): void {
+  notices.getState().say(`Opening ${name} was cancelled.`);
 }
 
 function tell(program: Program, problem: Problem): void {

@@ -43,20 +43,50 @@ export async function openRecord(program: Program, record: VehicleRecord): Promi
   return true;
 }
 
-/** Saves what is open and puts it away. False where it could not be saved; then it stays. */
-export async function leaveVehicle(program: Program): Promise<boolean> {
+/**
+ * Saves what is open and puts it away. False where it could not be saved; then it stays. `whenSaved` is done while it is still
+ * shown. Only what is read for this vehicle is called off: a file that is opened meanwhile comes after it.
+ */
+export async function leaveVehicle(program: Program, whenSaved?: () => Promise<void>): Promise<boolean> {
+  const { record, captures } = program;
+  // Without a moment in between: what is opened right after this is not for the vehicle any more.
+  if (record.getState().leaving) await vehicleLeft(program);
+  const vehicle = recordOf(record.getState());
+  if (vehicle === null) return true;
+  record.setState({ leaving: true });
+  try {
+    for (const job of captures.getState().jobs) if (job.vehicleId === vehicle.id) job.cancel();
+    if (!(await program.saver.flush())) return false;
+    await saveView(program);
+    await whenSaved?.();
+    if (!(await program.saver.flush())) return false; // what was edited meanwhile
+    putAway(program);
+    return true;
+  } finally {
+    record.setState({ leaving: false });
+  }
+}
+
+/** Resolves when no vehicle is being put away any more. */
+export async function vehicleLeft({ record }: Program): Promise<void> {
+  while (record.getState().leaving) {
+    await new Promise<void>((resolve) => {
+      const stop = record.subscribe(() => {
+        stop();
+        resolve();
+      });
+    });
+  }
+}
+
+function putAway(program: Program): void {
   const { record, captures, core } = program;
-  for (const job of captures.getState().jobs) job.cancel();
-  if (recordOf(record.getState()) === null) return true;
-  if (!(await program.saver.flush())) return false;
-  await saveView(program);
   for (const held of Object.values(captures.getState().held)) void core.ask('close', { key: held.summary.key });
   captures.getState().releaseAll();
   for (const place of ['vehicle', 'score', 'locate', 'export'] as const) program.notices.getState().clear(place);
   record.getState().closeVehicle();
   program.workspace.getState().restore(FRESH_VIEW);
   program.score.setState(NO_SCORE);
-  return true;
 }
 
 function enter(program: Program, record: VehicleRecord, readOnly: boolean, view: ViewState): void {

@@ -4,6 +4,7 @@ import type { Outcome } from '../../core/reading/problem.ts';
 import type { ColumnQuestion } from '../../core/reading/readCapture.ts';
 import type { ColumnChoice } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
+import { openVehicleId } from '../state/recordStore.ts';
 
 /** A file as the core read it: with the choice it was read with, and what is still not certain. */
 export interface ReadFile {
@@ -20,8 +21,16 @@ export type Columns =
   /** Exactly so; null as the core recognises them, whatever was chosen for other files. */
   | { readonly choice: ColumnChoice | null };
 
-/** Reads a picked file in the core's process, with progress on the page and a cancel that leaves everything as it was. */
-export async function readPicked(program: Program, picked: Picked, columns: Columns): Promise<Outcome<ReadFile>> {
+/**
+ * Reads a picked file in the core's process, with progress on the page and a cancel that leaves everything as it was. It is
+ * called off when the vehicle it is read for is left: the open one unless another is named, null for none.
+ */
+export async function readPicked(
+  program: Program,
+  picked: Picked,
+  columns: Columns,
+  vehicleId: string | null = openVehicleId(program.record.getState()),
+): Promise<Outcome<ReadFile>> {
   const choice = columns === 'recalled' ? null : columns.choice;
   const { core, captures, clock } = program;
   const controller = new AbortController();
@@ -32,6 +41,7 @@ export async function readPicked(program: Program, picked: Picked, columns: Colu
     bytes: picked.bytes,
     startedAt: clock.now(),
     progress: null,
+    ...(vehicleId === null ? {} : { vehicleId }),
     cancel: () => controller.abort(),
   });
   const open = (withChoice: ColumnChoice | null) =>

@@ -48,7 +48,5 @@ export async function deleteVehicle(program: Program): Promise<void> {
 
 /** Puts everything away and goes to the start page, which lists what was just saved from its first moment on. */
 export async function goToStart(program: Program): Promise<void> {
-  if (!(await program.saver.flush())) return;
-  await refreshShelf(program);
-  await leaveVehicle(program);
+  await leaveVehicle(program, () => refreshShelf(program));
 }

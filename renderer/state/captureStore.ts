@@ -15,6 +15,8 @@ export interface OpeningJob {
   readonly progress: ReadProgress | null;
   /** Set for a bundle, of which every file is compared with its hash, and nothing is told meanwhile. */
   readonly checking?: true;
+  /** The vehicle it is read for: called off when that is left. Without one it goes on, whatever is closed or opened. */
+  readonly vehicleId?: string;
   cancel(): void;
 }
 

@@ -27,6 +27,8 @@ export interface RecordState {
   /** True for a record of a newer program: shown, never edited, never saved. */
   readonly readOnly: boolean;
   readonly save: SaveState;
+  /** The open vehicle is being put away: what is opened from now on is not for it. */
+  readonly leaving: boolean;
   open(record: VehicleRecord, readOnly: boolean): void;
   closeVehicle(): void;
   /** Makes an edit; edits with the same `merge` key join one step until `seal`. */
@@ -59,6 +61,7 @@ export function createRecordStore(): RecordStore {
       history: null,
       readOnly: false,
       save: 'saved',
+      leaving: false,
       open: (record, readOnly) => set({ history: startHistory(record), readOnly, save: 'saved' }),
       closeVehicle: () => set({ history: null, readOnly: false, save: 'saved' }),
       edit: (edit, merge) => change((history) => perform(history, edit, merge ?? null)),
@@ -77,6 +80,10 @@ export function createRecordStore(): RecordStore {
 
 /** The record, or null where no vehicle is open. */
 export const recordOf = (state: RecordState): VehicleRecord | null => state.history?.record ?? null;
+
+/** The vehicle that a file opened now would join, or null where there is none or it is being put away. */
+export const openVehicleId = (state: RecordState): string | null =>
+  state.leaving ? null : (recordOf(state)?.id ?? null);
 
 /** "Undo: move window", or null where there is nothing to undo. */
 export const undoWordsOf = (state: RecordState): string | null => state.history && undoWords(state.history);
