@@ -55,7 +55,7 @@ export const BLOCKER_RULES: readonly BlockerRule[] = registry('blocker', (one) =
   rule('unsteadySpeed', 'The engine speed was not steady.', 'hold', 0.4),
   rule('windowShort', 'The window is too short.', 'holdLonger', 0.3),
   rule('tooFewValues', 'The instrument brought too few values.', 'fasterInstrument', 0.4),
-  rule('noWindow', 'No steady stretch at a raised speed was found.', 'hold', 0.6),
+  rule('noWindow', 'No window is a steady stretch at a raised speed.', 'hold', 0.6),
   rule('temperatureAlone', 'Surface temperatures alone do not settle it.', 'gasBeforeAfter', 0.4),
 ]);
 

@@ -9,12 +9,14 @@ import { OtherCore } from './OtherCore.tsx';
 import { Reasons } from './Reasons.tsx';
 import { Result } from './Result.tsx';
 import { ThermalTable } from './ThermalTable.tsx';
+import { useOfferedInstead } from './useOfferedInstead.ts';
 
 /** The vehicle's verdict over all its windows, banks and temperature readings; before and after the repair. */
 export function VehicleReport() {
   const program = useProgram();
   const score = useStore(program.score, (state) => state.score);
   const problem = useStore(program.score, (state) => state.problem);
+  const offered = useOfferedInstead();
   if (score === null) {
     return (
       <div className="report">
@@ -27,6 +29,7 @@ export function VehicleReport() {
   return (
     <div className="report">
       <OtherCore findingId="vehicle" />
+      {offered !== null && <p>{offered}</p>}
       {after !== null && <Verdicts title="After the repair" verdict={after.verdict} banks={after.banks} />}
       <Verdicts
         title={after === null ? 'Vehicle' : 'Before the repair'}

@@ -12,9 +12,9 @@ export interface ScoreState {
   readonly problem: Problem | null;
   /** Findings by their id that another version of the core made, as they stood when the vehicle was opened. */
   readonly byOtherCore: Readonly<Record<string, KeptFinding>>;
-  /** The offer that is being looked at, with a score for each bank once they are there. */
   /** Traces of the model for the window or offer that is looked at, while they are switched on. */
   readonly model: readonly ModelTrace[];
+  /** The offer that is being looked at, with a score for each bank once they are there. */
   readonly offer: { readonly id: string; readonly scores: readonly WindowScore[] | null } | null;
 }
 

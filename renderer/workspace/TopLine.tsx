@@ -2,6 +2,7 @@ import { Diff, FileText, FolderOpen, StickyNote, Thermometer } from 'lucide-reac
 import { useStore } from 'zustand';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
+import { useOfferedInstead } from '../finding/useOfferedInstead.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { Toolbar } from '../widgets/Toolbar.tsx';
@@ -22,9 +23,10 @@ export function TopLine() {
   const program = useProgram();
   const sentence = useStore(program.score, (state) => state.score?.sentence ?? null);
   const record = useStore(program.record, recordOf);
+  const offered = useOfferedInstead();
   return (
     <header className="topLine">
-      <h1>{topSentence(record, sentence)}</h1>
+      <h1>{offered ?? topSentence(record, sentence)}</h1>
       <Toolbar label="Work on this vehicle" className="deeds">
         <CommandButton id="file.open" icon={FolderOpen} words="Open capture" />
         <CommandButton id="vehicle.addReading" icon={Thermometer} words="Add temperatures" />

@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest';
+import { openPicked } from '../../../../../renderer/actions/openCaptures.ts';
+import { acceptOffer, offersOfShown } from '../../../../../renderer/actions/windows.ts';
+import { recordOf } from '../../../../../renderer/state/recordStore.ts';
+import { offeredInstead } from '../../../../../renderer/state/selectors/offeredInstead.ts';
+import { startWindow, type TestWindow } from '../../../../support/windowProgram.ts';
+
+const said = ({ program }: TestWindow): string | null =>
+  offeredInstead(program.score.getState().score, program.captures.getState().held, recordOf(program.record.getState()));
+
+/** A sample drive with its offers, of which the first that is (or is no) hold or cruise is accepted. */
+async function withAccepted(steady: boolean): Promise<TestWindow> {
+  const window = await startWindow();
+  await openPicked(window.program, [window.sample('van-before')]);
+  await window.quiet();
+  const offers = offersOfShown(window.program);
+  const chosen = offers.find((one) => ['hold', 'cruise'].includes(one.window.kind) === steady);
+  if (chosen === undefined) throw new Error('no such offer');
+  acceptOffer(window.program, chosen.id);
+  await window.quiet();
+  return window;
+}
+
+it('points to the steady stretches on offer while only other kinds of windows are accepted', async () => {
+  const window = await withAccepted(false);
+  const steady = offersOfShown(window.program).filter(({ window: { kind } }) => kind === 'hold' || kind === 'cruise');
+  expect(window.program.score.getState().score?.before.verdict.finding).toBe('cannotTell');
+  expect(said(window)?.replaceAll('\u00a0', ' ')).toContain(
+    steady.length === 1 ? '1 steady stretch at' : `${steady.length} steady stretches at`,
+  );
+});
+
+it('says nothing of its own once one is accepted, or where none is on offer', async () => {
+  expect(said(await withAccepted(true))).toBeNull();
+  const window = await withAccepted(false);
+  const { captures, record, score } = window.program;
+  const held = Object.fromEntries(
+    Object.entries(captures.getState().held).map(([id, one]) => [id, { ...one, offers: [] }]),
+  );
+  expect(offeredInstead(score.getState().score, held, recordOf(record.getState()))).toBeNull();
+});
