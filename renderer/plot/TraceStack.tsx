@@ -69,6 +69,7 @@ function Stack(props: TraceStackProps) {
         drag={drag}
         onSelectWindow={drag.onClick}
         onAcceptOffer={props.onAcceptOffer}
+        onVisible={props.onVisible}
       />
       <div className="traceScroll">
         <div className="traceField" ref={field}>

@@ -35,6 +35,8 @@ export const WindowStrips = memo(function WindowStrips({ stage, windows, selecte
 
 /** An offer narrower than this is a bracket at the top: many outlines side by side would be a fence before the traces. */
 const NARROW_PX = 48;
+/** Narrower than this its two ends would run into one blot: one stroke says where it is. */
+const HAIR_PX = 6;
 
 /** Puts a strip where its stretch is, cut off at the edges of the paper. */
 export function placeStrip(strip: HTMLElement, scale: TimeScale, startS: number, endS: number): void {
@@ -47,6 +49,7 @@ export function placeStrip(strip: HTMLElement, scale: TimeScale, startS: number,
   strip.classList.toggle('runsIn', startS < scale.startS);
   strip.classList.toggle('runsOut', endS > scale.endS);
   strip.classList.toggle('narrow', right - left < NARROW_PX);
+  strip.classList.toggle('hair', right - left < HAIR_PX);
   strip.style.transform = `translateX(${left}px)`;
   strip.style.width = `${Math.max(1, right - left)}px`;
 }

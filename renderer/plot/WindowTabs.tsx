@@ -1,13 +1,15 @@
-import { Plus } from 'lucide-react';
-import { memo, type PointerEvent, useMemo, useRef } from 'react';
+import { Plus, ZoomIn } from 'lucide-react';
+import { memo, type PointerEvent, useCallback, useMemo, useRef, useState } from 'react';
 import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import { FindingSign } from '../widgets/Sign.tsx';
+import { joinOffers, type TabSubject } from './offerGroups.ts';
 import type { Stage } from './stage.ts';
 import { layTabs } from './tabLayout.ts';
 import type { TimeScale } from './timeScale.ts';
-import type { ShownWindow } from './traceStackProps.ts';
+import type { ShownWindow, TraceStackProps } from './traceStackProps.ts';
 import { usePlacer } from './useStage.ts';
 import { type DragSetting, dragWindow, keyWindow } from './windowDrag.ts';
+import { clampStretch } from './zoom.ts';
 
 interface WindowTabsProps {
   readonly stage: Stage;
@@ -16,6 +18,7 @@ interface WindowTabsProps {
   readonly drag: DragSetting;
   onSelectWindow(id: string): void;
   onAcceptOffer(id: string): void;
+  readonly onVisible: TraceStackProps['onVisible'];
 }
 
 export const TAB_PX = 28;
@@ -28,9 +31,10 @@ export function tabLanes(count: number): number {
 
 /** The tabs of windows and offers, above the panes: name and finding, in words and with a sign. */
 export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
-  const { stage, windows, selectedWindowId, drag } = props;
+  const { stage, selectedWindowId, drag } = props;
   const rail = useRef<HTMLDivElement>(null);
-  const lanes = tabLanes(windows.length);
+  const lanes = tabLanes(props.windows.length);
+  const windows = useJoinedOffers(stage, props.windows, selectedWindowId, lanes);
 
   const place = useMemo(() => {
     // Measured again when another is selected: its words are bolder, and wider.
@@ -58,6 +62,7 @@ export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
         tab.style.transform = `translate(${there.left}px, ${(lanes - 1 - there.lane) * TAB_PX}px)`;
         tab.style.width = `${there.width}px`;
         tab.style.setProperty('--stem', `${there.lane * TAB_PX}px`);
+        tab.style.zIndex = `${lanes - there.lane}`; // a stem passes behind the words of the lane below
       });
     };
   }, [windows, selectedWindowId, lanes]);
@@ -66,7 +71,9 @@ export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
   return (
     <div className="windowTabs" ref={rail} style={{ height: lanes * TAB_PX }}>
       {windows.map((window) =>
-        window.offer ? (
+        window.count > 1 ? (
+          <CrowdTab key={window.id} crowd={window} {...props} />
+        ) : window.offer ? (
           <OfferTab key={window.id} window={window} selected={window.id === selectedWindowId} {...props} />
         ) : (
           <WindowTab key={window.id} window={window} selected={window.id === selectedWindowId} {...props} drag={drag} />
@@ -75,6 +82,30 @@ export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
     </div>
   );
 });
+
+/** What has a tab at this zoom. It is worked out again only when zooming joins other offers or takes them apart. */
+function useJoinedOffers(
+  stage: Stage,
+  windows: readonly ShownWindow[],
+  selectedId: string | null,
+  lanes: number,
+): readonly TabSubject[] {
+  const [secondsPerPixel, setSecondsPerPixel] = useState(() => stage.scale?.secondsPerPixel ?? 0);
+  const joined = useMemo(
+    () => joinOffers(windows, selectedId, secondsPerPixel, lanes),
+    [windows, selectedId, secondsPerPixel, lanes],
+  );
+  const follow = useCallback(
+    (scale: TimeScale): void => {
+      const now = joinOffers(windows, selectedId, scale.secondsPerPixel, lanes);
+      if (now.length !== joined.length || now.some(({ id }, i) => id !== joined[i]?.id))
+        setSecondsPerPixel(scale.secondsPerPixel);
+    },
+    [windows, selectedId, lanes, joined],
+  );
+  usePlacer(stage, follow);
+  return joined;
+}
 
 interface TabProps extends WindowTabsProps {
   readonly window: ShownWindow;
@@ -127,6 +158,30 @@ function OfferTab({ stage, window, selected, onAcceptOffer }: TabProps) {
       <span className="tabWords">
         <Plus size={14} strokeWidth={1.8} aria-hidden="true" />
         <span className="tabName">{window.name}</span>
+      </span>
+    </button>
+  );
+}
+
+/** Room beside a crowd of offers that is looked at, as a share of its length. */
+const CROWD_MARGIN = 0.08;
+
+/** Offers too close together to be told apart here; the tab goes near enough to see each. */
+function CrowdTab({ stage, crowd, drag, onVisible }: WindowTabsProps & { readonly crowd: TabSubject }) {
+  const span = `${stage.moment(crowd.startS)} to ${stage.moment(crowd.endS)}`;
+  const margin = (crowd.endS - crowd.startS) * CROWD_MARGIN;
+  const near = clampStretch({ startS: crowd.startS - margin, endS: crowd.endS + margin }, drag.limits);
+  return (
+    <button
+      type="button"
+      className="windowTab offer"
+      aria-label={`Look at ${crowd.name}, ${span}`}
+      title={`${crowd.name} (${span}): look at them from near`}
+      onClick={() => onVisible(near, true)}
+    >
+      <span className="tabWords">
+        <ZoomIn size={14} strokeWidth={1.8} aria-hidden="true" />
+        <span className="tabName">{crowd.name}</span>
       </span>
     </button>
   );

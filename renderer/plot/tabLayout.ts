@@ -35,7 +35,7 @@ export function layTabs(wishes: readonly TabWish[], left: number, right: number,
   const rank = [...ordered.filter((wish) => wish.first), ...ordered.filter((wish) => !wish.first)];
   for (const wish of rank) {
     const from = starts.get(wish.id) ?? left;
-    const lane = freeLane(placed, wish, from, lanes);
+    const lane = freeLane(placed, wish, from, lanes, ordered.find(({ first }) => first)?.id ?? null);
     placed.push({ id: wish.id, lane, left: from, width: Math.min(wish.width, right - from) });
   }
   return placed.map((place) => ({ ...place, width: roomFor(place, placed) }));
@@ -45,9 +45,18 @@ function tabLeft(wish: TabWish, left: number, right: number): number {
   return Math.max(left, Math.min(wish.startX, right - LEAST_TAB_PX));
 }
 
-/** The first lane where nothing is cut off, else the first where a least tab fits, else the last. */
-function freeLane(placed: readonly TabPlace[], wish: TabWish, from: number, lanes: number): number {
-  const free = (room: (tab: { readonly width: number }) => number): number | null => {
+/**
+ * The first lane where nothing is cut off, else the first where a least tab fits beside the `whole` one or, failing that,
+ * beside any, else the last.
+ */
+function freeLane(
+  placed: readonly TabPlace[],
+  wish: TabWish,
+  from: number,
+  lanes: number,
+  whole: string | null,
+): number {
+  const free = (room: (tab: { readonly id: string; readonly width: number }) => number): number | null => {
     for (let lane = 0; lane < lanes; lane++) {
       const clear = placed.every(
         (other) =>
@@ -57,7 +66,12 @@ function freeLane(placed: readonly TabPlace[], wish: TabWish, from: number, lane
     }
     return null;
   };
-  return free((tab) => tab.width) ?? free(() => LEAST_TAB_PX) ?? lanes - 1;
+  return (
+    free((tab) => tab.width) ??
+    free((tab) => (tab.id === whole ? tab.width : LEAST_TAB_PX)) ??
+    free(() => LEAST_TAB_PX) ??
+    lanes - 1
+  );
 }
 
 function roomFor(place: TabPlace, placed: readonly TabPlace[]): number {

@@ -41,6 +41,12 @@ describe('tabs', () => {
     expect(places.find(({ id }) => id === 'b')?.lane).toBe(0);
   });
 
+  it('cut off another rather than the selected window where there is no room for all', () => {
+    const places = layTabs([tab('a', 100, 400), tab('b', 120, 300, 120, true), tab('c', 180, 300)], 72, 1000, 2);
+    expect(places.find(({ id }) => id === 'b')?.width).toBe(120);
+    expect(places.find(({ id }) => id === 'a')?.width).toBe(76);
+  });
+
   it('never leave the paper and never become too narrow for a finger', () => {
     const wishes = fc.array(
       fc.record({
