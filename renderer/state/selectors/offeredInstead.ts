@@ -22,6 +22,8 @@ export function offeredInstead(
   record: VehicleRecord | null,
 ): string | null {
   if (score === null || record === null) return null;
+  const judged = Object.keys(record.windows).length + Object.keys(record.readings).length;
+  if (judged === 0) return null; // nothing was said yet that would have to be put right
   const stage = score.after === null ? 'before' : 'after';
   const { finding, blockers } = (score.after ?? score.before).verdict;
   if (finding !== 'cannotTell' || blockers.some(({ id }) => NO_SENSOR.has(id))) return null;

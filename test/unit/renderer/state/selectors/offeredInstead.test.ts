@@ -30,6 +30,13 @@ it('points to the steady stretches on offer while only other kinds of windows ar
   );
 });
 
+it('says nothing of its own before anything is judged', async () => {
+  const window = await startWindow();
+  await openPicked(window.program, [window.sample('van-before')]);
+  await window.quiet();
+  expect(said(window)).toBeNull();
+});
+
 it('says nothing of its own once one is accepted, or where none is on offer', async () => {
   expect(said(await withAccepted(true))).toBeNull();
   const window = await withAccepted(false);
