@@ -1,6 +1,6 @@
 import type { VehicleScore } from '../findings/vehicleScore.ts';
 import type { KeptFinding } from '../record/schema.ts';
-import { probabilityWords } from './words/numbers.ts';
+import { sureBriefly } from './words/sure.ts';
 import { FINDING_WORDS } from './words/terms.ts';
 
 /** A finding as it would be kept, without who made it and when. */
@@ -20,13 +20,13 @@ export function madeFindings(score: VehicleScore): MadeFinding[] {
     sentence: score.sentence,
   };
   const ofWindows = score.windows.map(({ windowId, score: { finding, probabilityNotStoring } }): MadeFinding => {
-    const sure = probabilityNotStoring === null ? '' : `: not storing with ${probabilityWords(probabilityNotStoring)}`;
+    const sure = sureBriefly(finding, probabilityNotStoring, '.');
     return {
       id: `window-${windowId}`,
       windowId,
       finding,
       probabilityNotStoring,
-      sentence: `${FINDING_WORDS[finding]}${sure}.`,
+      sentence: `${FINDING_WORDS[finding]}${sure === null ? '' : `, ${sure}`}.`,
     };
   });
   return [...new Map([whole, ...ofWindows].map((made) => [made.id, made])).values()];

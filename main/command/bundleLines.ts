@@ -1,9 +1,9 @@
 // What the report for people says of a bundle. Names come from strangers: what is not seen is written out.
 
 import type { ReportedBundle } from '../../core/contract/commandReport.ts';
-import { probabilityWords } from '../../core/evidence/words/numbers.ts';
 import { stretchWords } from '../../core/evidence/words/quantities.ts';
 import { showControlsOnOneLine } from '../../core/evidence/words/showControls.ts';
+import { sureBriefly } from '../../core/evidence/words/sure.ts';
 import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 import type { CheckedBundle } from '../bundles/openBundle.ts';
@@ -50,6 +50,6 @@ function comparedLine({ name, kept, recomputed, agree }: Compared): string {
 }
 
 function findingWords({ finding, probabilityNotStoring }: NonNullable<Compared['recomputed']>): string {
-  const sure = probabilityNotStoring === null ? '' : ` (not storing with ${probabilityWords(probabilityNotStoring)})`;
-  return `${FINDING_WORDS[finding].toLowerCase()}${sure}`;
+  const sure = sureBriefly(finding, probabilityNotStoring, '.');
+  return `${FINDING_WORDS[finding].toLowerCase()}${sure === null ? '' : ` (${sure})`}`;
 }

@@ -4,9 +4,10 @@
 import type { Capture } from '../../core/capture/capture.ts';
 import { sampleCount } from '../../core/capture/timeBase.ts';
 import type { ReadInput } from '../../core/contract/buildCommandReport.ts';
-import { digitsFor, probabilityWords, showNumber } from '../../core/evidence/words/numbers.ts';
+import { digitsFor, showNumber } from '../../core/evidence/words/numbers.ts';
 import { durationWords, stretchWords } from '../../core/evidence/words/quantities.ts';
 import { showControlsOnOneLine } from '../../core/evidence/words/showControls.ts';
+import { sureBriefly } from '../../core/evidence/words/sure.ts';
 import {
   bankWords,
   conditionWords,
@@ -84,13 +85,10 @@ function neverRecorded(windows: readonly WindowScore[]): string[] {
 }
 
 function windowLines(score: WindowScore, never: readonly string[]): string[] {
-  const sure =
-    score.probabilityNotStoring === null
-      ? ''
-      : `, ${probabilityWords(score.probabilityNotStoring)} that it does not store`;
+  const sure = sureBriefly(score.finding, score.probabilityNotStoring, '.');
   const where = `${stretchWords(score.startS, score.endS, '.')}, ${WINDOW_KIND_WORDS[score.kind].toLowerCase()}, ${bankWords(score.bank)}`;
   return [
-    `  ${where}: ${FINDING_WORDS[score.finding].toLowerCase()}${sure}`,
+    `  ${where}: ${FINDING_WORDS[score.finding].toLowerCase()}${sure === null ? '' : `, ${sure}`}`,
     ...score.conditions
       .filter(({ id, met }) => met !== true && !never.includes(id))
       .map(

@@ -2,8 +2,9 @@
 // windows are told the same way.
 
 import type { Blocker, Finding, NextTest, Reason } from '../../findings/finding.ts';
-import type { Block, Cell, DecimalSign } from '../sheet.ts';
+import type { Block, Cell, DecimalSign, Fact } from '../sheet.ts';
 import { numberCell, probabilityWords } from '../words/numbers.ts';
+import { givenProbability, NOT_GIVEN, thresholdSentence } from '../words/sure.ts';
 import { FINDING_WORDS } from '../words/terms.ts';
 
 export interface Judgement {
@@ -14,8 +15,20 @@ export interface Judgement {
   readonly nextTests: readonly NextTest[];
 }
 
-/** Facts, blockers, reasons and next tests. `id` begins the ids of its tables, `level` is that of its own headings. */
-export function judgementBlocks(id: string, level: 3 | 4, judgement: Judgement, sign: DecimalSign): Block[] {
+/** What the sheet says next to do at all: this many tests of each judgement. */
+const TESTS_SAID = 3;
+
+/**
+ * Facts, blockers, reasons and next tests. `id` begins the ids of its tables, `level` is that of its own headings; of the
+ * next tests those whose ids are in `said` are left out, because the sheet has said them before.
+ */
+export function judgementBlocks(
+  id: string,
+  level: 3 | 4,
+  judgement: Judgement,
+  sign: DecimalSign,
+  said: ReadonlySet<string> = new Set(),
+): Block[] {
   return [
     {
       kind: 'facts',
@@ -25,19 +38,28 @@ export function judgementBlocks(id: string, level: 3 | 4, judgement: Judgement, 
         {
           id: 'probabilityNotStoring',
           words: 'Probability that it does not store oxygen',
-          value: probabilityCell(judgement.probabilityNotStoring),
+          value: probabilityCell(judgement.finding, judgement.probabilityNotStoring),
         },
+        ...(judgement.finding === 'weak' ? [whatIsSaid(sign)] : []),
       ],
     },
     ...blockerBlocks(level, judgement.blockers),
     ...reasonBlocks(id, judgement, sign),
-    ...nextBlocks(level, judgement.nextTests),
+    ...nextBlocks(
+      level,
+      saidTests(judgement).filter((test) => !said.has(test.id)),
+    ),
   ];
 }
 
-/** A probability as a number of per cent; "cannot tell" where there is none. */
-export function probabilityCell(probability: number | null): Cell {
-  if (probability === null) return { kind: 'none', words: 'cannot tell' };
+function whatIsSaid(sign: DecimalSign): Fact {
+  return { id: 'thresholds', words: 'What is said from where', value: { kind: 'text', text: thresholdSentence(sign) } };
+}
+
+/** A probability as a number of per cent; why not where none is given beside this finding. */
+export function probabilityCell(finding: Finding, probabilityNotStoring: number | null): Cell {
+  const probability = givenProbability(finding, probabilityNotStoring);
+  if (probability === null) return { kind: 'none', words: NOT_GIVEN };
   const [shown = ''] = probabilityWords(probability).split(/\u00a0(?=%)/);
   return { kind: 'number', value: Number((100 * probability).toFixed(1)), shown, unit: '%' };
 }
@@ -79,13 +101,18 @@ function sideOf(reason: Reason, finding: Finding): string {
   return finding === 'cannotTell' || finding === 'weak' ? 'open' : 'against';
 }
 
+/** The next tests that the sheet names, best first. */
+export function saidTests({ nextTests }: Pick<Judgement, 'nextTests'>): readonly NextTest[] {
+  return nextTests.slice(0, TESTS_SAID);
+}
+
 function nextBlocks(level: 3 | 4, tests: readonly NextTest[]): Block[] {
   if (tests.length === 0) return [];
   return [
     { kind: 'subheading', level, text: 'What to test next' },
     {
       kind: 'list',
-      items: tests.slice(0, 3).map(({ words, why, minutes }) => `${words} ${why} About ${minutes}\u00a0min.`),
+      items: tests.map(({ words, why, minutes }) => `${words} ${why} About ${minutes}\u00a0min.`),
     },
   ];
 }

@@ -105,7 +105,7 @@ function answerFacts(opinion: Opinion, answers: string, input: SheetInput): Fact
 function windowTable(opinion: Opinion, { record, settings }: SheetInput): Block {
   const row = (window: RestingWindow): Cell[] => [
     { kind: 'text', text: restingWords(window, record, settings.decimalSign) },
-    { kind: 'text', text: coreSaidWords(window) },
+    { kind: 'text', text: coreSaidWords(window, settings.decimalSign) },
     { kind: 'text', text: window.captureSha256 },
   ];
   return {

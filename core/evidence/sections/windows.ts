@@ -3,6 +3,7 @@ import type { CaptureRef, RecordWindow } from '../../record/schema.ts';
 import type { Cell, DecimalSign, Section } from '../sheet.ts';
 import type { SheetInput } from '../sheetInput.ts';
 import { digitsOf, numberCell } from '../words/numbers.ts';
+import { thresholdSentence } from '../words/sure.ts';
 import { bankWords, FINDING_WORDS, WINDOW_KIND_WORDS, WINDOW_ORIGIN_WORDS } from '../words/terms.ts';
 import { capturesInOrder } from './captures.ts';
 import { probabilityCell } from './judgement.ts';
@@ -27,7 +28,7 @@ export const windows: SectionMaker = {
         {
           kind: 'table',
           id: 'windows',
-          caption: 'Stretches of the captures that were judged. Conditions, measures and reasons stand at the end.',
+          caption: `Stretches of the captures that were judged. ${thresholdSentence(input.settings.decimalSign)} Conditions, measures and reasons stand at the end.`,
           columns: [
             { id: 'window', words: 'Window', unit: null, align: 'left' },
             { id: 'capture', words: 'Capture', unit: null, align: 'left' },
@@ -36,7 +37,7 @@ export const windows: SectionMaker = {
             { id: 'bank', words: 'About', unit: null, align: 'left' },
             { id: 'origin', words: 'Came about', unit: null, align: 'left' },
             { id: 'finding', words: 'Finding', unit: null, align: 'left' },
-            { id: 'probabilityNotStoring', words: 'Does not store', unit: '%', align: 'right' },
+            { id: 'probabilityNotStoring', words: 'Probability: does not store', unit: '%', align: 'right' },
           ],
           rows: placed.flatMap((one) => rowsOf(one, input)),
         },
@@ -87,16 +88,21 @@ function rowsOf({ window, name, capture }: PlacedWindow, input: SheetInput): Cel
   ];
   if (scores.length > 0) {
     return scores.map((score) =>
-      cells(
-        score.bank,
-        { kind: 'text', text: FINDING_WORDS[score.finding] },
-        probabilityCell(score.probabilityNotStoring),
-      ),
+      cells(score.bank, { kind: 'text', text: FINDING_WORDS[score.finding] }, shortProbability(score)),
     );
   }
   if (kept === undefined) return [cells(window.bank, NOT_COMPUTED, NOT_COMPUTED)];
   const finding: Cell = { kind: 'text', text: `${FINDING_WORDS[kept.finding]} (kept)` };
-  return [cells(window.bank, finding, probabilityCell(kept.probabilityNotStoring))];
+  return [cells(window.bank, finding, shortProbability(kept))];
+}
+
+/** In the list there is room for "not given" alone; beside the verdict it says why. */
+function shortProbability({
+  finding,
+  probabilityNotStoring,
+}: Pick<WindowScore, 'finding' | 'probabilityNotStoring'>): Cell {
+  const cell = probabilityCell(finding, probabilityNotStoring);
+  return cell.kind === 'none' ? { kind: 'none', words: 'not given' } : cell;
 }
 
 const NOT_COMPUTED: Cell = { kind: 'none', words: 'not computed' };

@@ -6,8 +6,9 @@ import { confidenceWords } from '../../opinions/confidence.ts';
 import type { Disagreement, Opinion, RestingWindow } from '../../record/opinionSchema.ts';
 import type { VehicleRecord } from '../../record/schema.ts';
 import type { DecimalSign } from '../sheet.ts';
-import { KEPT_SPACE, probabilityWords, showNumber } from './numbers.ts';
+import { KEPT_SPACE, showNumber } from './numbers.ts';
 import { stretchWords } from './quantities.ts';
+import { sureBriefly } from './sure.ts';
 import { bankWords, conditionWords, FINDING_WORDS, measureWords, metWords, WINDOW_KIND_WORDS } from './terms.ts';
 
 export const DISAGREEMENT_WORDS: Readonly<Record<Disagreement, string>> = {
@@ -52,15 +53,14 @@ export function restingWords(window: RestingWindow, record: VehicleRecord, sign:
   return `${WINDOW_KIND_WORDS[kind]}, ${stretchWords(startS, endS, sign)}, ${bankWords(bank)}, ${name}`;
 }
 
-/** What the core said of the window at that time: "does not store oxygen (97 %), version 0.1.0". */
-export function coreSaidWords({ coreSaid }: RestingWindow): string {
+/** What the core said of the window at that time: "does not store oxygen, 97 % sure, version 0.1.0". */
+export function coreSaidWords({ coreSaid }: RestingWindow, sign: DecimalSign): string {
   if (coreSaid.length === 0) return 'not scored';
   return coreSaid
     .map(({ bank, finding, probabilityNotStoring, coreVersion }) => {
-      const sure =
-        probabilityNotStoring === null ? '' : `, not storing with ${probabilityWords(probabilityNotStoring)}`;
+      const sure = sureBriefly(finding, probabilityNotStoring, sign);
       const of = coreSaid.length > 1 ? `${bankWords(bank)}: ` : '';
-      return `${of}${FINDING_WORDS[finding].toLowerCase()}${sure}, version ${coreVersion}`;
+      return `${of}${FINDING_WORDS[finding].toLowerCase()}${sure === null ? '' : `, ${sure}`}, version ${coreVersion}`;
     })
     .join('; ');
 }

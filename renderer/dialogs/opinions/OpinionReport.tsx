@@ -54,7 +54,7 @@ export function OpinionReport({ opinion, record, link, withdrawn }: OpinionRepor
           <ul>
             {windows.map((window) => (
               <li key={`${window.captureSha256} ${window.startS} ${window.endS} ${window.bank} ${window.kind}`}>
-                {restingWords(window, record, '.')}. The core then: {coreSaidWords(window)}.
+                {restingWords(window, record, '.')}. The core then: {coreSaidWords(window, '.')}.
               </li>
             ))}
           </ul>

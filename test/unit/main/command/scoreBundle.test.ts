@@ -126,7 +126,7 @@ describe('T-EV-3: recomputing', () => {
     expect(report?.bundle?.vehicle).toMatchObject({ kept: null, agree: null });
     const { out } = await run(['other.tailtrace-bundle']);
     expect(out).toMatch(
-      /Hold: does not store oxygen \(not storing with 99\s%\); HERE ANOTHER, in digits that are not shown: does not store oxygen/,
+      /Hold: does not store oxygen \(99\s% sure\); HERE ANOTHER, in digits that are not shown: does not store oxygen/,
     );
   });
 
@@ -228,7 +228,7 @@ describe('a bundle', () => {
     const { out } = await run(['van.tailtrace-bundle']);
     expect(out).toMatch(/^van\.tailtrace-bundle, Van 14: every file is as it was when the bundle was made/);
     expect(out).toMatch(/SHA-256 of its manifest [0-9a-f]{64}/);
-    expect(out).toMatch(/Hold: does not store oxygen \(not storing with 99\s%\); the same here/);
+    expect(out).toMatch(/Hold: does not store oxygen \(99\s% sure\); the same here/);
   });
 
   test('gives the sheet of its own vehicle, with its codes and temperatures', async () => {

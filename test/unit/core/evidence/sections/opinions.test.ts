@@ -59,7 +59,7 @@ describe('opinions on the sheet', () => {
   it('list the windows as they stood, with what the core said and the hash of the capture', () => {
     const table = sectionOf(named())?.blocks.find((one) => one.kind === 'table' && one.id === 'opinion.o1.windows');
     expect(JSON.stringify(table).replaceAll('\u00a0', ' ')).toMatch(
-      /Hold, 61\.2 to 121\.2 s, bank 1, van-before\.csv.*not storing with 97 %.*ba7816bf/,
+      /Hold, 61\.2 to 121\.2 s, bank 1, van-before\.csv.*does not store oxygen, 97 % sure.*ba7816bf/,
     );
   });
 

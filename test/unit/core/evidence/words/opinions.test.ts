@@ -31,12 +31,16 @@ describe('words for opinions', () => {
   });
 
   it('say what the core said, and of which bank where there are two', () => {
-    expect(plain(coreSaidWords(window))).toBe('does not store oxygen, not storing with 97 %, version 0.1.0');
+    expect(plain(coreSaidWords(window, '.'))).toBe('does not store oxygen, 97 % sure, version 0.1.0');
+    const weak = { ...window, coreSaid: window.coreSaid.map((said) => ({ ...said, finding: 'weak' as const })) };
+    expect(plain(coreSaidWords(weak, ','))).toBe(
+      'stores weakly, 97 % that it does not store, which is said from 97,5 % on, version 0.1.0',
+    );
     const [said] = window.coreSaid;
     if (said === undefined) throw new Error('the core said something');
     const two = { ...window, coreSaid: [said, { ...said, bank: 2 as const, probabilityNotStoring: null }] };
-    expect(plain(coreSaidWords(two))).toMatch(/^bank 1: .*; bank 2: does not store oxygen, version/);
-    expect(coreSaidWords({ ...window, coreSaid: [] })).toBe('not scored');
+    expect(plain(coreSaidWords(two, '.'))).toMatch(/^bank 1: .*; bank 2: does not store oxygen, version/);
+    expect(coreSaidWords({ ...window, coreSaid: [] }, '.')).toBe('not scored');
   });
 
   it('name what differs first', () => {
