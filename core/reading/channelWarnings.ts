@@ -2,6 +2,7 @@ import type { Channel } from '../capture/channel.ts';
 import { ROLE_FACTS } from '../capture/roles.ts';
 import type { CaptureWarning } from '../capture/warnings.ts';
 import type { AssignedRole } from './naming/assignRoles.ts';
+import { strangeUnitIn } from './naming/strangeUnit.ts';
 import { shownText } from './shownText.ts';
 
 /** What is odd about one channel. */
@@ -26,6 +27,13 @@ export function channelWarnings(channel: Channel, guess: AssignedRole): CaptureW
     );
   }
   if (role === 'other') return found;
+  const strange = channel.fileUnit === null && !guess.unitGuessed ? strangeUnitIn(channel.name) : null;
+  if (strange !== null) {
+    say(
+      'unitGuessed',
+      `“${name}”: “${shownText(strange, 24)}” is no unit that is known; the values were taken as ${guess.unit ?? ROLE_FACTS[role].unit}.`,
+    );
+  }
   if (channel.unit !== ROLE_FACTS[role].unit) {
     say(
       'other',
