@@ -105,6 +105,8 @@ describe('judging', () => {
     expect(report?.verdict.blockerIds).toContain('misfire');
     expect(report?.verdict.blockers[0]).toMatch(/^A misfire/);
     expect((await run(['van.csv', '--json', '--bank', '2'])).out).toContain('"windows":[]');
+    const { out: other } = await run(['van.csv', '--bank', '2']);
+    expect(other).toContain('There is no front sensor in this capture. That is so for bank 2; bank 1 has one.');
   });
 
   test('--describe tells what is in a capture and scores nothing', async () => {
