@@ -82,10 +82,12 @@ function entriesByEndRecord(bytes: Uint8Array): number | null {
 class Unpacking {
   fault: { readonly why: UnpackFault; readonly entry: string | null } | null = null;
   current: string | null = null;
-  private readonly files = new Map<string, Uint8Array[]>();
+  private readonly files = new Map<string, Growing>();
   private readonly ended = new Set<string>();
   private readonly limits: UnpackLimits;
   private total = 0;
+  /** Bytes that entries were given room for: together no more than may come out. */
+  private announced = 0;
 
   constructor(limits: UnpackLimits) {
     this.limits = limits;
@@ -94,6 +96,12 @@ class Unpacking {
   /** Bytes that may still come out. */
   get room(): number {
     return this.limits.bytes - this.total;
+  }
+
+  private roomFor(bytes: number): number {
+    const given = Math.max(0, Math.min(bytes, this.limits.bytes - this.announced));
+    this.announced += given;
+    return given;
   }
 
   blame(why: UnpackFault, entry: string | null): void {
@@ -109,7 +117,7 @@ class Unpacking {
     if ((file.compression !== 0 && file.compression !== 8) || file.size === undefined)
       this.blame('foreignPacking', file.name);
     if (this.fault !== null) return;
-    this.files.set(file.name, []);
+    this.files.set(file.name, new Growing(this.roomFor(file.originalSize ?? 0)));
     file.ondata = () => undefined;
     file.start();
   }
@@ -140,24 +148,39 @@ class Unpacking {
   take(entry: string, data: Uint8Array): void {
     this.total += data.length;
     if (this.total > this.limits.bytes) this.blame('tooLarge', entry);
-    else if (data.length > 0) this.files.get(entry)?.push(data.slice());
+    else this.files.get(entry)?.push(data);
   }
 
   result(entries: number): Unpacked {
     for (const name of this.files.keys()) if (!this.ended.has(name)) this.blame('cut', name);
     if (this.files.size !== entries) this.blame('damaged', this.current);
     const files = [...this.files].filter(([name]) => this.ended.has(name));
-    const out = new Map(files.map(([name, pieces]) => [name, whole(pieces)]));
+    const out = new Map(files.map(([name, grown]) => [name, grown.whole()]));
     return this.fault === null ? { ok: true, files: out } : { ok: false, ...this.fault, before: out };
   }
 }
 
-function whole(pieces: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    all.set(piece, at);
-    at += piece.length;
+/** Bytes that come one after another, held once: with room for as many as are announced, and more where that was no truth. */
+class Growing {
+  private bytes: Uint8Array;
+  private length = 0;
+
+  constructor(announced: number) {
+    this.bytes = new Uint8Array(announced);
   }
-  return all;
+
+  push(data: Uint8Array): void {
+    const length = this.length + data.length;
+    if (length > this.bytes.length) {
+      const wider = new Uint8Array(Math.max(length, 2 * this.bytes.length));
+      wider.set(this.whole());
+      this.bytes = wider;
+    }
+    this.bytes.set(data, this.length);
+    this.length = length;
+  }
+
+  whole(): Uint8Array {
+    return this.bytes.subarray(0, this.length);
+  }
 }
