@@ -44,6 +44,8 @@ export type Block =
       readonly columns: readonly Column[];
       /** As many cells as columns in each. */
       readonly rows: readonly (readonly Cell[])[];
+      /** Rows so short that a page has room for two halves of the table side by side. */
+      readonly narrow?: true;
     }
   | { readonly kind: 'figure'; readonly caption: string; readonly alternative: string; readonly svg: string }
   /** Lines to be filled in by hand, on paper. */

@@ -111,14 +111,30 @@ export function columnWords({ words, unit }: Column): string {
   return unit === null || unit === '1' ? words : `${words}, ${unit}`;
 }
 
-function tableMarkup({ caption, columns, rows }: Extract<Block, { kind: 'table' }>): Markup {
+/** Fewer rows than this are no gain side by side. */
+const BESIDE_FROM = 6;
+
+function tableMarkup(block: Extract<Block, { kind: 'table' }>): Markup {
+  const { caption, rows, narrow } = block;
+  if (narrow !== true || rows.length < BESIDE_FROM) return oneTable(block, element('caption', {}, escapeText(caption)));
+  const half = Math.ceil(rows.length / 2);
+  return element(
+    'div',
+    { class: 'beside' },
+    element('p', { class: 'caption' }, escapeText(caption)),
+    oneTable({ ...block, rows: rows.slice(0, half) }, null),
+    oneTable({ ...block, rows: rows.slice(half) }, null),
+  );
+}
+
+function oneTable({ caption, columns, rows }: Extract<Block, { kind: 'table' }>, head: Markup | null): Markup {
   const heads = columns.map((column) =>
     element('th', { scope: 'col', class: column.align === 'right' ? 'number' : null }, escapeText(columnWords(column))),
   );
   return element(
     'table',
-    {},
-    element('caption', {}, escapeText(caption)),
+    { 'aria-label': head === null ? caption : null },
+    head ?? [],
     element('thead', {}, element('tr', {}, heads)),
     element(
       'tbody',

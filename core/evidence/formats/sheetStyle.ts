@@ -17,7 +17,7 @@ h4 { font-size: 10.5pt; margin: 3mm 0 1mm; font-weight: 600; break-after: avoid;
 p, ul, dl, table, figure { margin: 0 0 3.5mm; }
 p { max-width: 160mm; white-space: pre-line; }
 p.lead { font-size: 14pt; line-height: 1.35; font-weight: 600; }
-p.small, caption, figcaption, .made { font-size: 9.5pt; color: #333; }
+p.small, p.caption, caption, figcaption, .made { font-size: 9.5pt; color: #333; }
 p.caution { border-left: 3pt solid #111; padding-left: 3mm; font-weight: 600; }
 ul { padding-left: 5mm; max-width: 160mm; }
 li { margin-bottom: 1mm; }
@@ -28,6 +28,10 @@ dt { color: #333; flex: 0 0 58mm; padding-right: 4mm; }
 dd { flex: 1; min-width: 0; overflow-wrap: anywhere; white-space: pre-line; }
 table { border-collapse: collapse; width: 100%; font-size: 9.5pt; line-height: 1.35; }
 caption { text-align: left; padding-bottom: 1.2mm; }
+p.caption { margin: 0; max-width: none; }
+.beside::after { content: ''; display: block; clear: both; }
+.beside table { float: left; width: 48.5%; }
+.beside table + table { float: right; }
 th, td { text-align: left; vertical-align: top; padding: 0.8mm 2.5mm 0.8mm 0; border-bottom: 0.35pt solid #bbb; overflow-wrap: anywhere; }
 .own { overflow-wrap: normal; }
 .state, td.none { white-space: nowrap; }
@@ -52,7 +56,7 @@ footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-
   footer { margin-top: 4mm; break-before: avoid; }
   thead { display: table-header-group; }
   tr, dl div, li, figure, .blank { break-inside: avoid; }
-  h2, h3, h4, caption { break-after: avoid; }
+  h2, h3, h4, caption, p.caption { break-after: avoid; }
   .own-page > h2 { break-before: page; }
 }
 `;

@@ -1,3 +1,4 @@
+import type { ConditionResult } from '../../conditions/condition.ts';
 import type { WindowScore } from '../../findings/finding.ts';
 import type { MeasureValue } from '../../measures/measure.ts';
 import type { Block, Cell, DecimalSign } from '../sheet.ts';
@@ -5,7 +6,8 @@ import type { SheetInput } from '../sheetInput.ts';
 import { digitsFor, numberCell } from '../words/numbers.ts';
 import { instantWords, stretchWords } from '../words/quantities.ts';
 import { bankWords, conditionWords, FINDING_WORDS, measureWords, metWords } from '../words/terms.ts';
-import { judgementBlocks } from './judgement.ts';
+import { judgementBlocks, saidTests } from './judgement.ts';
+import { type Same, sameInAll, without } from './sameInWindows.ts';
 import type { SectionMaker } from './section.ts';
 import { type PlacedWindow, scoresOf, windowsInOrder } from './windows.ts';
 
@@ -13,19 +15,48 @@ import { type PlacedWindow, scoresOf, windowsInOrder } from './windows.ts';
 export const windowDetails: SectionMaker = {
   id: 'windowDetails',
   build(input) {
-    const blocks = windowsInOrder(input).flatMap((one) => detailBlocks(one, input));
-    return blocks.length === 0 ? null : { id: 'windowDetails', title: 'Windows in detail', blocks };
+    const placed = windowsInOrder(input);
+    const same = sameInAll(placed.flatMap((one) => toldScores(one, input)));
+    const blocks = placed.flatMap((one) => detailBlocks(one, input, same));
+    return blocks.length === 0
+      ? null
+      : { id: 'windowDetails', title: 'Windows in detail', blocks: [...sameBlocks(same), ...blocks] };
   },
 };
 
-function detailBlocks(placed: PlacedWindow, input: SheetInput): Block[] {
-  const scores = scoresOf(placed.window, input);
-  if (scores.length === 0) return [heading(placed, null, input), keptBlock(placed, input)];
-  const told = scores.filter((score) => isTold(placed, score));
-  return told.flatMap((score) => [
-    heading(placed, score, input),
-    ...scoreBlocks(`window.${placed.window.id}.bank${score.bank ?? ''}`, score, input.settings.decimalSign),
-  ]);
+/** What is said once for all windows that are told in full. */
+function sameBlocks(same: Same): Block[] {
+  const blocks = [...conditionTable('windows.same', same.conditions), ...missingTable('windows.same', same.missing)];
+  return blocks.length === 0
+    ? []
+    : [{ kind: 'subheading', level: 3, text: 'The same in every window that follows' }, ...blocks];
+}
+
+function toldScores(placed: PlacedWindow, input: SheetInput): WindowScore[] {
+  return scoresOf(placed.window, input).filter((score) => isTold(placed, score));
+}
+
+function detailBlocks(placed: PlacedWindow, input: SheetInput, same: Same): Block[] {
+  if (scoresOf(placed.window, input).length === 0) return [heading(placed, null, input), keptBlock(placed, input)];
+  const { banks } = input.score.after ?? input.score.before;
+  const said = new Set(banks.flatMap((bank) => saidTests(bank).map(({ id }) => id)));
+  return toldScores(placed, input).flatMap((score) => {
+    const id = `window.${placed.window.id}.bank${score.bank ?? ''}`;
+    const { decimalSign: sign } = input.settings;
+    return [
+      heading(placed, score, input),
+      ...judgementBlocks(id, 4, score, sign, said),
+      ...conditionTable(id, without(same.conditions, score.conditions)),
+      ...givenTable(id, score.measures, sign),
+      ...missingTable(
+        id,
+        without(
+          same.missing,
+          score.measures.filter(({ value }) => value === null),
+        ),
+      ),
+    ];
+  });
 }
 
 /**
@@ -53,31 +84,25 @@ function keptBlock({ window }: PlacedWindow, { record }: SheetInput): Block {
   return { kind: 'paragraph', tone: 'plain', text: words };
 }
 
-function scoreBlocks(id: string, score: WindowScore, sign: DecimalSign): Block[] {
+function conditionTable(id: string, conditions: readonly ConditionResult[]): Block[] {
+  if (conditions.length === 0) return [];
   return [
-    ...judgementBlocks(id, 4, score, sign),
-    conditionTable(id, score),
-    ...givenTable(id, score.measures, sign),
-    ...missingTable(id, score.measures),
+    {
+      kind: 'table',
+      id: `${id}.conditions`,
+      caption: 'Conditions',
+      columns: [
+        { id: 'condition', words: 'Condition', unit: null, align: 'left' },
+        { id: 'state', words: 'State', unit: null, align: 'left' },
+        { id: 'detail', words: 'What was found', unit: null, align: 'left' },
+      ],
+      rows: conditions.map(({ id: condition, met, detail }) => [
+        { kind: 'text', text: conditionWords(condition) },
+        { kind: 'text', text: metWords(met) },
+        { kind: 'text', text: detail },
+      ]),
+    },
   ];
-}
-
-function conditionTable(id: string, score: WindowScore): Block {
-  return {
-    kind: 'table',
-    id: `${id}.conditions`,
-    caption: 'Conditions',
-    columns: [
-      { id: 'condition', words: 'Condition', unit: null, align: 'left' },
-      { id: 'state', words: 'State', unit: null, align: 'left' },
-      { id: 'detail', words: 'What was found', unit: null, align: 'left' },
-    ],
-    rows: score.conditions.map(({ id: condition, met, detail }) => [
-      { kind: 'text', text: conditionWords(condition) },
-      { kind: 'text', text: metWords(met) },
-      { kind: 'text', text: detail },
-    ]),
-  };
 }
 
 function givenTable(id: string, measures: readonly MeasureValue[], sign: DecimalSign): Block[] {
@@ -96,6 +121,7 @@ function givenTable(id: string, measures: readonly MeasureValue[], sign: Decimal
         { id: 'high', words: 'to', unit: null, align: 'right' },
       ],
       rows,
+      narrow: true,
     },
   ];
 }
@@ -119,8 +145,7 @@ function givenRow({ id, value, interval }: MeasureValue, sign: DecimalSign): [Ce
   ];
 }
 
-function missingTable(id: string, measures: readonly MeasureValue[]): Block[] {
-  const absent = measures.filter(({ value }) => value === null);
+function missingTable(id: string, absent: readonly MeasureValue[]): Block[] {
   if (absent.length === 0) return [];
   return [
     {
