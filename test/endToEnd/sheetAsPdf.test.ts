@@ -32,4 +32,15 @@ describe('npm run score -- --sheet FILE.pdf', () => {
     // T-INJ-5: nothing in it can run, start or call.
     expect(bytes).not.toMatch(/\/JavaScript|\/Launch|\/URI/);
   });
+
+  test('eleven windows in full take no more than twenty pages', () => {
+    const pdf = join(folder, 'eleven.pdf');
+    const windows = Array.from({ length: 11 }, (_, i) => ['--window', `${60 + 12 * i}..${105 + 12 * i}`]).flat();
+    const words = ['main/setup/score.mjs', 'assets/drives/van-before.csv', '--json', '--sheet', pdf, ...windows];
+    const said = spawnSync(process.execPath, words, { cwd: ROOT, encoding: 'utf8' });
+    expect([said.status, said.stderr]).toEqual([0, '']);
+    const pages = readFileSync(pdf, 'latin1').match(/\/Type \/Page\b/g)?.length;
+    expect(pages).toBeGreaterThan(11);
+    expect(pages).toBeLessThanOrEqual(20);
+  });
 });

@@ -12,8 +12,10 @@ import { sheetStyle } from './sheetStyle.ts';
 export const SHEET_POLICY =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
-/** Sections that begin a page of their own: those filled in by hand, and the details behind everything else. */
-const OWN_PAGE = new Set(['papers', 'secondReader', 'windowDetails']);
+/** Sections that begin a page of their own: the form filled in by hand, and the details behind everything else. */
+const OWN_PAGE = new Set(['papers', 'windowDetails']);
+/** Sections that stay on one page: the lines for the second reader's hand. */
+const WHOLE = new Set(['secondReader']);
 
 export const html: SheetFormat = {
   id: 'html',
@@ -56,7 +58,7 @@ function body(sheet: Sheet): Markup {
 function sectionMarkup({ id, title, blocks }: Section): Markup {
   return element(
     'section',
-    { id, class: OWN_PAGE.has(id) ? 'own-page' : null },
+    { id, class: OWN_PAGE.has(id) ? 'own-page' : WHOLE.has(id) ? 'whole' : null },
     element('h2', {}, escapeText(title)),
     blocks.map(blockMarkup),
   );

@@ -48,9 +48,16 @@ p + .blank, dl + .blank { margin-top: 2mm; }
 .blank + p { margin-top: 3.5mm; }
 .blank { border-bottom: 0.5pt solid #111; min-height: 9mm; display: flex; align-items: flex-end; font-size: 9.5pt; color: #333; padding-bottom: 0.8mm; }
 footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-size: 9.5pt; color: #333; }
-#windowDetails table, #windowDetails dl { font-size: 8.5pt; line-height: 1.25; margin-bottom: 2.5mm; }
-#windowDetails th, #windowDetails td { padding-top: 0.45mm; padding-bottom: 0.45mm; }
-#windowDetails p, #windowDetails ul { font-size: 9pt; line-height: 1.3; max-width: none; }
+#windowDetails table, #windowDetails dl { font-size: 8pt; line-height: 1.2; margin-bottom: 1.8mm; }
+#windowDetails th, #windowDetails td, #windowDetails dt, #windowDetails dd { padding-top: 0.3mm; padding-bottom: 0.3mm; }
+#windowDetails h3 { margin-top: 4mm; }
+#windowDetails h4 { font-size: 9pt; margin: 2mm 0 0.5mm; }
+.beside thead .number { white-space: nowrap; }
+#windowDetails .own { white-space: nowrap; }
+#windowDetails caption { font-size: 8.5pt; padding-bottom: 0.5mm; }
+#windowDetails p, #windowDetails ul { font-size: 8.5pt; line-height: 1.25; max-width: none; margin-bottom: 1.8mm; }
+#windowDetails p.caption { margin: 0; }
+#windowDetails li { margin-bottom: 0.3mm; }
 @media print {
   body { padding: 0; max-width: none; }
   footer { margin-top: 4mm; break-before: avoid; }
@@ -58,6 +65,7 @@ footer { margin-top: 10mm; border-top: 0.5pt solid #777; padding-top: 2mm; font-
   tr, dl div, li, figure, .blank { break-inside: avoid; }
   h2, h3, h4, caption, p.caption { break-after: avoid; }
   .own-page > h2 { break-before: page; }
+  .whole { break-inside: avoid; }
 }
 `;
 

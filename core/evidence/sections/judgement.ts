@@ -19,15 +19,16 @@ export interface Judgement {
 const TESTS_SAID = 3;
 
 /**
- * Facts, blockers, reasons and next tests. `id` begins the ids of its tables, `level` is that of its own headings; of the
- * next tests those whose ids are in `said` are left out, because the sheet has said them before.
+ * Facts, blockers, reasons and next tests. `id` begins the ids of its tables, `level` is that of its own headings. Further
+ * down the sheet, `said` names the next tests that it has said before: they are left out, and so is from where on what is
+ * said.
  */
 export function judgementBlocks(
   id: string,
   level: 3 | 4,
   judgement: Judgement,
   sign: DecimalSign,
-  said: ReadonlySet<string> = new Set(),
+  said: ReadonlySet<string> | null = null,
 ): Block[] {
   return [
     {
@@ -40,14 +41,14 @@ export function judgementBlocks(
           words: 'Probability that it does not store oxygen',
           value: probabilityCell(judgement.finding, judgement.probabilityNotStoring),
         },
-        ...(judgement.finding === 'weak' ? [whatIsSaid(sign)] : []),
+        ...(judgement.finding === 'weak' && said === null ? [whatIsSaid(sign)] : []),
       ],
     },
     ...blockerBlocks(level, judgement.blockers),
     ...reasonBlocks(id, judgement, sign),
     ...nextBlocks(
       level,
-      saidTests(judgement).filter((test) => !said.has(test.id)),
+      saidTests(judgement).filter((test) => said?.has(test.id) !== true),
     ),
   ];
 }

@@ -1,35 +1,41 @@
-// What reads the same under every window, so that the sheet says it once.
+// What reads the same under every window of a capture, so that the sheet says it once.
 
 import type { ConditionResult } from '../../conditions/condition.ts';
 import type { WindowScore } from '../../findings/finding.ts';
 import type { MeasureValue } from '../../measures/measure.ts';
 
 export interface Same {
-  /** Conditions with the same state and the same words. */
+  /** Conditions that have the same state and words wherever they were asked. */
   readonly conditions: readonly ConditionResult[];
-  /** Measures without a value, for the same reason. */
+  /** Measures that lack a value for the same reason wherever they lack one. */
   readonly missing: readonly MeasureValue[];
 }
 
-/** What all of these scores share; nothing for fewer than two. */
-export function sameInAll([first, ...others]: readonly WindowScore[]): Same {
-  if (first === undefined || others.length === 0) return { conditions: [], missing: [] };
-  const missingIn = ({ measures }: WindowScore) => measures.filter(({ value }) => value === null);
+/** What these scores share; nothing that only one of them says. */
+export function sameInAll(scores: readonly WindowScore[]): Same {
   return {
-    conditions: first.conditions.filter((one) => others.every(({ conditions }) => has(conditions, one))),
-    missing: missingIn(first).filter((one) => others.every((score) => has(missingIn(score), one))),
+    conditions: alike(scores.flatMap(({ conditions }) => conditions)),
+    missing: alike(scores.flatMap(({ measures }) => measures.filter(({ value }) => value === null))),
   };
 }
 
 /** The rest of a list, in its order. */
-export function without<T extends ConditionResult | MeasureValue>(same: readonly T[], all: readonly T[]): readonly T[] {
-  return all.filter((one) => !has(same, one));
+export function without<T extends Said>(same: readonly T[], all: readonly T[]): readonly T[] {
+  const ids = new Set(same.map(({ id }) => id));
+  return all.filter(({ id }) => !ids.has(id));
 }
 
-function has<T extends ConditionResult | MeasureValue>(list: readonly T[], one: T): boolean {
-  return list.some((other) => other.id === one.id && words(other) === words(one));
+type Said = ConditionResult | MeasureValue;
+
+/** One of each id that is there more than once, and says the same every time. */
+function alike<T extends Said>(all: readonly T[]): readonly T[] {
+  const byId = new Map<string, T[]>();
+  for (const one of all) byId.set(one.id, [...(byId.get(one.id) ?? []), one]);
+  return [...byId.values()].flatMap(([first, ...others]) =>
+    first !== undefined && others.length > 0 && others.every((other) => words(other) === words(first)) ? [first] : [],
+  );
 }
 
-function words(one: ConditionResult | MeasureValue): string {
-  return 'detail' in one ? `${one.met} ${one.detail}` : `${one.value} ${one.missing}`;
+function words(one: Said): string {
+  return 'detail' in one ? `${one.met} ${one.detail}` : (one.missing ?? '');
 }

@@ -15,46 +15,60 @@ import { type PlacedWindow, scoresOf, windowsInOrder } from './windows.ts';
 export const windowDetails: SectionMaker = {
   id: 'windowDetails',
   build(input) {
-    const placed = windowsInOrder(input);
-    const same = sameInAll(placed.flatMap((one) => toldScores(one, input)));
-    const blocks = placed.flatMap((one) => detailBlocks(one, input, same));
-    return blocks.length === 0
-      ? null
-      : { id: 'windowDetails', title: 'Windows in detail', blocks: [...sameBlocks(same), ...blocks] };
+    const said = new Set(verdictsOf(input).flatMap((bank) => saidTests(bank).map(({ id }) => id)));
+    const blocks = byCapture(windowsInOrder(input)).flatMap((placed) => captureBlocks(placed, input, said));
+    return blocks.length === 0 ? null : { id: 'windowDetails', title: 'Windows in detail', blocks };
   },
 };
 
-/** What is said once for all windows that are told in full. */
-function sameBlocks(same: Same): Block[] {
-  const blocks = [...conditionTable('windows.same', same.conditions), ...missingTable('windows.same', same.missing)];
+const verdictsOf = ({ score }: SheetInput) => [score.before, score.after].flatMap((stage) => stage?.banks ?? []);
+
+function byCapture(placed: readonly PlacedWindow[]): PlacedWindow[][] {
+  const groups = new Map<string, PlacedWindow[]>();
+  for (const one of placed) groups.set(one.capture.id, [...(groups.get(one.capture.id) ?? []), one]);
+  return [...groups.values()];
+}
+
+/** The windows of one capture: first what is the same in all of them, said once. */
+function captureBlocks(placed: readonly PlacedWindow[], input: SheetInput, said: Set<string>): Block[] {
+  const same = sameInAll(placed.flatMap((one) => toldScores(one, input)));
+  const [first] = placed;
+  return [
+    ...(first === undefined ? [] : sameBlocks(same, first)),
+    ...placed.flatMap((one) => detailBlocks(one, input, same, said)),
+  ];
+}
+
+function sameBlocks(same: Same, { capture }: PlacedWindow): Block[] {
+  const id = `capture.${capture.id}.same`;
+  const blocks = [
+    ...conditionTable(id, same.conditions, 'Conditions that came out the same wherever they were asked'),
+    ...missingTable(id, same.missing, 'Why a measure is missing wherever a window below does not give it'),
+  ];
   return blocks.length === 0
     ? []
-    : [{ kind: 'subheading', level: 3, text: 'The same in every window that follows' }, ...blocks];
+    : [{ kind: 'subheading', level: 3, text: `The same in every window of ${capture.name}` }, ...blocks];
 }
 
 function toldScores(placed: PlacedWindow, input: SheetInput): WindowScore[] {
   return scoresOf(placed.window, input).filter((score) => isTold(placed, score));
 }
 
-function detailBlocks(placed: PlacedWindow, input: SheetInput, same: Same): Block[] {
+/** Adds the next tests that it says to `said`: each is told where it comes up first. */
+function detailBlocks(placed: PlacedWindow, input: SheetInput, same: Same, said: Set<string>): Block[] {
   if (scoresOf(placed.window, input).length === 0) return [heading(placed, null, input), keptBlock(placed, input)];
-  const { banks } = input.score.after ?? input.score.before;
-  const said = new Set(banks.flatMap((bank) => saidTests(bank).map(({ id }) => id)));
   return toldScores(placed, input).flatMap((score) => {
     const id = `window.${placed.window.id}.bank${score.bank ?? ''}`;
     const { decimalSign: sign } = input.settings;
+    const absent = score.measures.filter(({ value }) => value === null);
+    const judgement = judgementBlocks(id, 4, score, sign, said);
+    for (const test of saidTests(score)) said.add(test.id);
     return [
       heading(placed, score, input),
-      ...judgementBlocks(id, 4, score, sign, said),
-      ...conditionTable(id, without(same.conditions, score.conditions)),
+      ...judgement,
+      ...conditionTable(id, without(same.conditions, score.conditions), 'Conditions'),
       ...givenTable(id, score.measures, sign),
-      ...missingTable(
-        id,
-        without(
-          same.missing,
-          score.measures.filter(({ value }) => value === null),
-        ),
-      ),
+      ...missingTable(id, without(same.missing, absent), 'Measures that the data cannot support'),
     ];
   });
 }
@@ -84,13 +98,13 @@ function keptBlock({ window }: PlacedWindow, { record }: SheetInput): Block {
   return { kind: 'paragraph', tone: 'plain', text: words };
 }
 
-function conditionTable(id: string, conditions: readonly ConditionResult[]): Block[] {
+function conditionTable(id: string, conditions: readonly ConditionResult[], caption: string): Block[] {
   if (conditions.length === 0) return [];
   return [
     {
       kind: 'table',
       id: `${id}.conditions`,
-      caption: 'Conditions',
+      caption,
       columns: [
         { id: 'condition', words: 'Condition', unit: null, align: 'left' },
         { id: 'state', words: 'State', unit: null, align: 'left' },
@@ -145,13 +159,13 @@ function givenRow({ id, value, interval }: MeasureValue, sign: DecimalSign): [Ce
   ];
 }
 
-function missingTable(id: string, absent: readonly MeasureValue[]): Block[] {
+function missingTable(id: string, absent: readonly MeasureValue[], caption: string): Block[] {
   if (absent.length === 0) return [];
   return [
     {
       kind: 'table',
       id: `${id}.missing`,
-      caption: 'Measures that the data cannot support',
+      caption,
       columns: [
         { id: 'measure', words: 'Measure', unit: null, align: 'left' },
         { id: 'value', words: 'Value', unit: null, align: 'left' },

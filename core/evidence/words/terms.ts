@@ -33,9 +33,9 @@ export const WINDOW_KIND_WORDS: Readonly<Record<WindowKind, string>> = {
 };
 
 export const WINDOW_ORIGIN_WORDS: Readonly<Record<WindowOrigin, string>> = {
-  suggested: 'offered by the program',
-  accepted: 'offer of the program, accepted',
-  changed: 'offer of the program, changed by hand',
+  suggested: 'offered',
+  accepted: 'offer accepted',
+  changed: 'offer changed by hand',
   byHand: 'marked by hand',
 };
 

@@ -76,7 +76,7 @@ describe('the evidence sheet', () => {
 
   test('lists every window on one row for each bank it was judged for', () => {
     expect(textsOf('windows')[1]).toBe(
-      'Hold at 2300 | van-before.csv | 61.2 | 121.2 | bank\u00a01 | offer of the program, accepted | Does not store oxygen | 95\u00a0%',
+      'Hold at 2300 | van-before.csv | 61.2 | 121.2 | bank\u00a01 | offer accepted | Does not store oxygen | 95\u00a0%',
     );
     const input = sheetInput();
     const [one] = input.score.windows;
