@@ -55,6 +55,7 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
   const units = new Names();
   const timeColumn = timeColumnOf(time);
   const dateColumn = time.kind === 'dateAndClock' ? time.dateColumn : -1;
+  const milliColumn = time.kind === 'text' ? time.fraction : null;
   const kinds = new Uint8Array(head.columns.length).fill(SKIP);
   const readers: (TextReader | null)[] = head.columns.map(() => null);
   const read = (column: number, reader: TextReader): void => {
@@ -76,6 +77,7 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
     else kinds[timeColumn] = NUMBER;
   }
   if (time.kind === 'dateAndClock') read(dateColumn, timeReader(time.dateForm));
+  if (milliColumn !== null) kinds[milliColumn] = NUMBER;
   const width = kinds.length;
   const perSecond = time.kind === 'number' ? time.over / time.times : 1;
   const { index: nameColumn } = columns.name;
@@ -92,6 +94,7 @@ export async function readLong(input: LayoutInput, head: TextHead, time: TimePla
     unitFor: (_, unit) => baseUnitOf(unit) ?? unit,
     take(stage, count, decimals) {
       if (timeColumn !== null && dateColumn >= 0) addColumn(stage, timeColumn, dateColumn, width, count, 1);
+      if (timeColumn !== null && milliColumn !== null) addColumn(stage, timeColumn, milliColumn, width, count, 1000);
       rows.take(stage, width, count, decimals[valueColumn] ?? 0);
     },
   });

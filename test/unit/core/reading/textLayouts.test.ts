@@ -208,6 +208,18 @@ describe('a text of one row a value', () => {
     expect(capture.channels[0]?.time).toBe(capture.channels[1]?.time);
   });
 
+  it('adds the milliseconds that stand beside a clock of whole seconds', async () => {
+    const text = `Time,ms,Name,Value\n${rowsOf(60, (i, v) => {
+      const at = `12:00:${String(Math.floor(i / 2)).padStart(2, '0')},${i % 2 === 0 ? 250 : 900}`;
+      return `${at},Engine speed (1/min),${2200 + i}\n${at},O2 B1S1 (V),${v}`;
+    })}`;
+    const { capture } = await readText(text);
+    expect(found(capture)).toEqual([RPM, FRONT]);
+    for (const { time } of capture.channels)
+      expect([0, 1, 2, 3].map((i) => Number(timeAt(time, i).toFixed(6)))).toEqual([0, 0.65, 1, 1.65]);
+    expect(capture.warnings).toEqual([]);
+  });
+
   it('is not mistaken for one where a column holds a state in words', async () => {
     const text = `Time (s),Loop,RPM\n${rowsOf(60, (i) => `${tenth(i)},${i < 20 ? 'open' : 'closed'},${2200 + i}`)}`;
     const { capture } = await readText(text);
