@@ -13,7 +13,7 @@ import { z } from 'zod';
 import { REPAIR_IDS } from '../capture/repairs.ts';
 import { ROLES } from '../capture/roles.ts';
 import type { ColumnChoice } from '../record/schema.ts';
-import { contradictionOf, names, type PlacedColumn } from './columnsMisfit.ts';
+import { contradictionOf, names, type PlacedColumn, timesContradiction } from './columnsMisfit.ts';
 import type { ColumnGuess, ColumnQuestion } from './readCapture.ts';
 
 const columnSchema = z
@@ -55,21 +55,21 @@ export function choiceFromFile(
     return { ok: false, misfit: { kind: 'otherHeader' } };
   }
   const columns: ColumnChoice['columns'] = [];
-  let timeColumn = file.timeColumn;
   const placed: PlacedColumn[] = [];
   const noSuch = (name: string) =>
     ({ ok: false, misfit: { kind: 'noSuchColumn', name, names: namesOf(question.guesses) } }) as const;
   const isColumn = (place: number): boolean => question.guesses.some((guess) => guess.index === place);
-  if (timeColumn !== null && !isColumn(timeColumn)) return noSuch(String(timeColumn));
+  if (file.timeColumn !== null && !isColumn(file.timeColumn)) return noSuch(String(file.timeColumn));
   for (const { index, name, role, bank, sensor, unit } of file.columns) {
     const place = index ?? placeOf(name ?? '', question.guesses);
     if (place === null || !isColumn(place)) return noSuch(name ?? String(index));
-    if (role === 'time') timeColumn ??= place;
     columns.push({ index: place, role, bank, sensor, unit });
     placed.push({ place, name, role, bank, sensor, unit });
   }
-  const words = contradictionOf(placed, question.guesses);
+  const words =
+    contradictionOf(placed, question.guesses) ?? timesContradiction(file.timeColumn, placed, question.guesses);
   if (words !== null) return { ok: false, misfit: { kind: 'contradiction', words } };
+  const timeColumn = file.timeColumn ?? placed.find(({ role }) => role === 'time')?.place ?? null;
   const choice = { headerKey: question.headerKey, timeColumn, rateHz: file.rateHz, columns };
   return { ok: true, choice: withRepairs(choice, file) };
 }

@@ -42,6 +42,22 @@ export function contradictionOf(columns: readonly PlacedColumn[], guesses: reado
   return null;
 }
 
+/** As contradictionOf: more than one column that is to be the time, `timeColumn` of the file among them; null for none. */
+export function timesContradiction(
+  timeColumn: number | null,
+  columns: readonly PlacedColumn[],
+  guesses: readonly ColumnGuess[],
+): string | null {
+  const given = columns.filter(({ role }) => role === 'time').map(({ place }) => place);
+  const [first, second] = new Set(timeColumn === null ? given : [timeColumn, ...given]);
+  if (first === undefined || second === undefined) return null;
+  const called = (place: number): string => {
+    const guess = guesses.find(({ index }) => index === place);
+    return guess?.heading ?? guess?.name ?? String(place);
+  };
+  return `The columns "${called(first)}" and "${called(second)}" are both to be the time; one can.`;
+}
+
 /** Whether a guess is of the column with this name, in any case and without blanks. */
 export function names({ heading, name }: ColumnGuess, given: string): boolean {
   const plain = (text: string): string => text.replace(/\s+/g, '').toLowerCase();

@@ -27,6 +27,11 @@ const byHand = columnsFileSchema.parse({
   ],
 });
 
+const TWO_TIMES = [
+  { name: 't', role: 'time' },
+  { name: 'n', role: 'time' },
+];
+
 describe('a columns file', () => {
   it('written by hand with names is applied on reading', async () => {
     const fit = choiceFromFile(byHand, await question());
@@ -54,6 +59,7 @@ describe('a columns file', () => {
       [[front, { name: 'Rear sensor', role: 'upstreamO2', bank: 1 }], 'are both to be upstream oxygen sensor'],
       [[{ ...front, unit: 'parsec' }], 'The unit "parsec"'],
       [[{ name: 'n', role: 'rpm', unit: 'V' }], 'The unit "V"'],
+      [TWO_TIMES, '"t" and "n" are both to be the time'],
     ] as const) {
       const fit = choiceFromFile(columnsFileSchema.parse({ columns }), asked);
       expect(fit).toMatchObject({
@@ -61,6 +67,16 @@ describe('a columns file', () => {
         misfit: { kind: 'contradiction', words: expect.stringContaining(words) },
       });
     }
+  });
+
+  it('that gives the time in two ways is refused where they differ', async () => {
+    const asked = await question();
+    const columns = [{ name: 't', role: 'time' }];
+    expect(choiceFromFile(columnsFileSchema.parse({ timeColumn: 0, columns }), asked).ok).toBe(true);
+    expect(choiceFromFile(columnsFileSchema.parse({ timeColumn: 3, columns }), asked)).toMatchObject({
+      ok: false,
+      misfit: { kind: 'contradiction', words: expect.stringContaining('"n" and "t" are both to be the time') },
+    });
   });
 
   it('that counts columns the capture has not is refused', async () => {
