@@ -12,8 +12,6 @@ export interface QuestionGround {
   /** Columns that are no channels: times, and those left out. */
   readonly others: readonly ColumnGuess[];
   readonly needsRate: boolean;
-  /** What is not certain about times, or null. */
-  readonly timeDoubt: string | null;
   /** A person wants to look at the columns although all of them are certain. */
   readonly alwaysAsk: boolean;
 }
@@ -26,7 +24,6 @@ const PREVIEW_CELL = 40;
 export function questionFor(finished: FinishedCapture, ground: QuestionGround): ColumnQuestion | null {
   const doubts: string[] = [];
   if (ground.needsRate) doubts.push('The file has no times; how many rows a second were recorded?');
-  if (ground.timeDoubt !== null) doubts.push(ground.timeDoubt);
   const { channels } = finished.capture;
   const unsure = finished.guesses.filter((guess) => !guess.certain).length;
   if (finished.guesses.some((guess) => guess.questioned !== null))

@@ -130,7 +130,6 @@ function finish(input: LayoutInput, contents: MdfContents, bytes: number): Outco
     channels,
     others: [],
     needsRate: false,
-    timeDoubt: null,
     alwaysAsk: input.options.alwaysAsk === true,
   });
   return { ok: true, value: { capture: finished.capture, question } };

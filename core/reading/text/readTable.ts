@@ -91,7 +91,6 @@ function toCapture(input: LayoutInput, head: TextHead, arrangement: Arrangement,
     // The channels of a long text are names in its rows, and not columns.
     others: kind === 'long' ? [] : otherColumns(head, time, table),
     needsRate: time.kind === 'rate' && time.from === 'assumed',
-    timeDoubt: null,
     alwaysAsk: input.options.alwaysAsk === true,
   });
   return { capture: finished.capture, question };
