@@ -20,7 +20,7 @@ export interface FileEnd {
  * The data of one data group as one run of bytes: a DT block as it stands, a DZ block inflated, a DL list of either in
  * order, or an HL block that heads such a list. Records may run across the joints, so the pieces are joined. Link 0
  * gives no bytes. Where the file ends too early, what is there of plain data is given and `end.cut` set. A piece that is
- * not data, a list that leads back to itself, or data past the budget throws BlockFault.
+ * not data or comes twice, a list that leads back to itself, or data past the budget throws BlockFault.
  */
 export async function dataBytes(
   file: DataView,
@@ -61,7 +61,7 @@ function* listed(file: DataView, first: number, budget: RoomBudget, end: FileEnd
   for (let at = first; at !== 0; ) {
     if (seen.has(at)) throw new BlockFault('A list of data leads back to itself.', at);
     seen.add(at);
-    if (seen.size > 1 && endsBefore(file, at)) {
+    if (at !== first && endsBefore(file, at)) {
       end.cut = true;
       return;
     }
@@ -69,6 +69,9 @@ function* listed(file: DataView, first: number, budget: RoomBudget, end: FileEnd
     if (list.id !== 'DL') throw new BlockFault(`A list of data was expected and a block ${list.id} found.`, at);
     for (const link of list.links.slice(1)) {
       if (link === 0) continue;
+      // A small file could otherwise name one block until no memory holds it all.
+      if (seen.has(link)) throw new BlockFault('A list of data names the same block twice.', link);
+      seen.add(link);
       const id = idAt(file, link);
       if (id !== '' && !PIECES.has(id)) throw new BlockFault(`A list of data names a block ${id}.`, link);
       if (id === '' && endsBefore(file, link)) end.cut = true;

@@ -60,7 +60,8 @@ const HEADER_AT = 64;
  * Reads a measurement file of version 4 that lies whole in memory: every channel that is a number and belongs to a
  * group with a time master. Groups without one, and channels of text, are left out with a remark. Throws BlockFault,
  * with the byte, where the file's structure cannot be followed; RoomFault where its values need more room than is left of
- * `roomBytes`; and whatever `breathe` throws. Never loops, and never takes more memory than the file and `roomBytes`.
+ * `roomBytes`; and whatever `breathe` throws. Never loops. Beside the file and `roomBytes` it takes, for one data group at a
+ * time, at most its data twice more: where they lie in pieces, and where records of several groups are mixed.
  */
 export async function readMdf4(bytes: Uint8Array, limits: MdfLimits): Promise<MdfContents> {
   const file = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -176,7 +177,10 @@ async function timesOf(
   if (of.type === CHANNEL_TYPES.virtualMaster) {
     const { offset: startS, factor: stepS, other } = conversion;
     if (other === null && stepS > 0 && count > 2) return { kind: 'counted', startS, stepS, length: count };
-    return { kind: 'listed', timesS: Float64Array.from({ length: count }, (_, i) => physical(conversion, i)) };
+    takeRoom(budget, 8 * count);
+    const counted = wideRoom(count);
+    for (let i = 0; i < count; i++) counted[i] = physical(conversion, i);
+    return { kind: 'listed', timesS: counted };
   }
   if (!isNumberField(of, records)) throw new BlockFault('The time channel is not a number.', HEADER_AT);
   takeRoom(budget, 8 * count);

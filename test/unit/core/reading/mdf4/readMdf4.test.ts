@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BlockFault } from '../../../../../core/reading/mdf4/blocks.ts';
 import { readMdf4 } from '../../../../../core/reading/mdf4/readMdf4.ts';
+import { RoomFault } from '../../../../../core/reading/mdf4/recordFields.ts';
 import { undoTranspose } from '../../../../../core/reading/mdf4/transpose.ts';
 import { type DataForm, type MdfGroup, writeMdf4 } from '../../../../support/writeMdf4.ts';
 
@@ -131,6 +132,39 @@ describe('readMdf4 (ASAM MDF 4 block layout)', () => {
   it('refuses compressed data that would outgrow the memory set aside (check 7.27)', async () => {
     const file = writeMdf4({ groups: [GROUP], records: records(20), form: 'DZ' });
     await expect(readMdf4(file, { ...limits, roomBytes: 299 })).rejects.toThrow(BlockFault);
+  });
+
+  it('refuses a list that names a block of data twice, so that a small file cannot grow without end', async () => {
+    const file = writeMdf4({ groups: [GROUP], records: records(20), form: 'DL' });
+    const view = new DataView(file.buffer, file.byteOffset);
+    const isList = (at: number) => new TextDecoder().decode(file.subarray(at, at + 4)) === '##DL';
+    const lists = Array.from({ length: file.length / 8 }, (_, i) => 8 * i).filter(isList);
+    const twoPieces = lists.find((at) => view.getBigUint64(at + 16, true) === 3n) ?? Number.NaN;
+    view.setBigUint64(twoPieces + 40, view.getBigUint64(twoPieces + 32, true), true);
+    await expect(readMdf4(file, limits)).rejects.toThrow('names the same block twice');
+  });
+
+  it('counts the times of a virtual master that are no even count against the memory set aside', async () => {
+    const group: MdfGroup = {
+      dataBytes: 1,
+      cycles: 20,
+      fields: [
+        {
+          name: 'time',
+          dataType: 0,
+          bitCount: 0,
+          byteOffset: 0,
+          type: 3,
+          conversion: { type: 4, values: [0, 0, 64, 32] },
+        },
+        { name: 'x', dataType: 0, bitCount: 8, byteOffset: 0 },
+      ],
+    };
+    const file = writeMdf4({ groups: [group], records: new Uint8Array(20) });
+    const [channel] = (await readMdf4(file, limits)).channels;
+    expect(channel?.times).toEqual({ kind: 'listed', timesS: Float64Array.from({ length: 20 }, (_, i) => i / 2) });
+    await expect(readMdf4(file, { ...limits, roomBytes: 20 * 4 + 20 * 8 - 1 })).rejects.toThrow(RoomFault);
+    await expect(readMdf4(file, { ...limits, roomBytes: 20 * 4 + 20 * 8 })).resolves.toMatchObject({ records: 20 });
   });
 
   it('ends with a message at every cut and every flipped byte, never with anything else', async () => {
