@@ -168,13 +168,20 @@ const LAST_LINE_OPEN =
 
 function warningsOf(collector: AnswerCollector, lines: Lines): CaptureWarning[] {
   const { otherTraffic, refusals, dropped, unknownItems } = collector.passedOver;
+  const { strange, firstStrange, openEnd } = lines;
+  const as = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
+  const skipped = `${as(strange, 'line is no frame and was', 'lines are no frames and were')} skipped.`;
+  const lost = `${as(dropped, 'message lost a part and was', 'messages lost a part and were')} dropped.`;
+  const refusal = `${as(refusals, 'question was', 'questions were')} refused by a control unit.`;
+  const unknown = `${as(unknownItems, 'answer holds', 'answers hold')} a data item that is not known or is cut short.`;
+  const traffic = `${as(otherTraffic, 'frame is other traffic of the bus and was', 'frames are other traffic of the bus and were')} passed over.`;
   const told: [number, WarningId, string, number | null][] = [
-    [lines.strange, 'rowsSkipped', `${lines.strange} lines are no frames and were skipped.`, lines.firstStrange],
-    [Math.min(1, lines.openEnd), 'unfinished', LAST_LINE_OPEN, lines.openEnd],
-    [dropped, 'droppedMessages', `${dropped} messages lost a part and were dropped.`, null],
-    [refusals, 'other', `${refusals} questions were refused by a control unit.`, null],
-    [unknownItems, 'other', `${unknownItems} answers hold a data item that is not known or is cut short.`, null],
-    [otherTraffic, 'other', `${otherTraffic} frames are other traffic of the bus and were passed over.`, null],
+    [strange, 'rowsSkipped', skipped, firstStrange],
+    [Math.min(1, openEnd), 'unfinished', LAST_LINE_OPEN, openEnd],
+    [dropped, 'droppedMessages', lost, null],
+    [refusals, 'other', refusal, null],
+    [unknownItems, 'other', unknown, null],
+    [otherTraffic, 'other', traffic, null],
   ];
   return told
     .filter(([count]) => count > 0)

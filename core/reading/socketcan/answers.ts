@@ -96,13 +96,6 @@ export class AnswerCollector {
     for (const code of troubleCodesIn(message)) this.codes.set(`${code} ${status}`, { code, status });
   }
 
-  /** Values kept so far, for progress. */
-  get values(): number {
-    let count = 0;
-    for (const { column } of this.columns.values()) count += column.length;
-    return count;
-  }
-
   /** Columns in the order in which they first came, and what the vehicle reported. */
   finished(): { columns: AnswerColumn[]; reported: Reported } {
     this.passedOver.dropped += this.assembler.unfinished();

@@ -33,7 +33,11 @@ describe('a log of the diagnostic connector as a capture', () => {
 
   it('names the lines that are no frames', async () => {
     const { warnings } = await read('drive.log', LOG.replace('(1700000001.200000)', 'torn line\n(1700000001.200000)'));
-    expect(warnings.find(({ id }) => id === 'rowsSkipped')).toMatchObject({ row: 12, count: 1 });
+    expect(warnings.find(({ id }) => id === 'rowsSkipped')).toMatchObject({
+      row: 12,
+      count: 1,
+      detail: '1 line is no frame and was skipped.',
+    });
   });
 
   it('leaves the role to the engine unit where two units answer the same question', async () => {
