@@ -27,6 +27,7 @@ import { readBundled } from './readBundled.ts';
 import { type Columns, type InputPlace, type ReadWithChoice, readInput } from './readInput.ts';
 import { overrides, requestOfFlags, requestOfRecord } from './scoreRequest.ts';
 import { type ScoredInput, sheetOf } from './sheetFile.ts';
+import { sheetOverInput } from './sheetOverInput.ts';
 import { USAGE } from './usage.ts';
 
 export interface World {
@@ -52,6 +53,8 @@ export async function runScore(words: readonly string[], world: World): Promise<
   if (read.kind === 'help') return said(world, USAGE);
   if (read.kind === 'version') return said(world, `${CORE_VERSION}\n`);
   if (read.kind === 'wrong') return complain(world, `${read.sentence} See --help.`, EXIT_STATUS.wrongUsage);
+  const over = await sheetOverInput(read.arguments, world.folder);
+  if (over !== null) return complain(world, problemLine(over), EXIT_STATUS.wrongUsage);
   const columns = await columnsOf(read.arguments.columns, world);
   if (!columns.ok) return complain(world, problemLine(columns.problem), EXIT_STATUS.wrongUsage);
   return scoreAll(read.arguments, columns.value, world);

@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import {
   chmodSync,
   copyFileSync,
+  linkSync,
   mkdirSync,
   mkdtempSync,
   readFileSync,
@@ -258,6 +259,25 @@ describe('the sheet', () => {
     expect(
       decodeURIComponent(/data:image\/svg\+xml;charset=utf-8,([^"]*)/.exec(text)?.[1]?.replaceAll('&#39;', "'") ?? ''),
     ).toContain('0.45 V switch point');
+  });
+
+  test('is never written over a capture or a columns file that it reads, by whatever name', async () => {
+    copyFileSync(DRIVE, join(folder, 'own.csv'));
+    symlinkSync('own.csv', join(folder, 'other.csv'));
+    linkSync(join(folder, 'own.csv'), join(folder, 'hard.csv'));
+    writeFileSync(join(folder, 'columns.json'), '{"columns":[]}');
+    for (const [capture, sheet] of [
+      ['own.csv', 'own.csv'],
+      ['own.csv', './other.csv'],
+      ['other.csv', 'hard.csv'],
+      ['own.csv', 'columns.json'],
+    ] as const) {
+      const said = await run([capture, '--columns', 'columns.json', '--json', '--sheet', sheet]);
+      expect(said).toMatchObject({ status: 2, out: '' });
+      expect(said.err).toMatch(/The sheet would be written over [^\n]+ Give the sheet another name\.\n$/);
+    }
+    expect(readFileSync(join(folder, 'own.csv')).equals(drive)).toBe(true);
+    expect(readFileSync(join(folder, 'columns.json'), 'utf8')).toBe('{"columns":[]}');
   });
 
   test('a place that cannot be written is one sentence and status 2; the report was printed all the same', async () => {
