@@ -62,7 +62,10 @@ function offsetOf(zone: string): number {
   return zone.startsWith('-') ? -seconds : seconds;
 }
 
-/** The window in seconds of a capture, or a sentence why it has no place there. */
+/**
+ * The window in seconds of a capture, without what lies before its start or behind its end, where nothing was recorded that
+ * could be judged; or a sentence why it has no place there.
+ */
 export function placeWindow(window: TypedWindow, capture: Capture): Stretch | string {
   const start = capture.startClock === null ? null : parseClock(capture.startClock);
   const moments = [window.from, window.to];
@@ -76,7 +79,7 @@ export function placeWindow(window: TypedWindow, capture: Capture): Stretch | st
     const ofClock = capture.startClock === null ? '' : ` and starts at ${capture.startClock}`;
     return `The window ${window.words} (${from}) lies outside the capture, which lasts ${capture.durationS.toFixed(1)} s${ofClock}.`;
   }
-  return { startS, endS };
+  return { startS: Math.max(0, startS), endS: Math.min(capture.durationS, endS) };
 }
 
 function secondsIn(moment: TypedMoment, start: Clock | null): number {

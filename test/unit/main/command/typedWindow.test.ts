@@ -50,7 +50,9 @@ describe('windows as people type them', () => {
     },
   );
 
-  test('a capture on which a window runs over the edge keeps the window as it was typed', () => {
-    expect(place('590..700', null)).toEqual({ startS: 590, endS: 700 });
+  test('a window that runs over an edge of the capture ends there: what was not recorded makes no window longer', () => {
+    expect(place('590..700', null)).toEqual({ startS: 590, endS: 600 });
+    const early = '2026-11-24T14:02:50..2026-11-24T14:03:40';
+    expect(place(early, '2026-11-24T14:03:00')).toEqual({ startS: 0, endS: 40 });
   });
 });
