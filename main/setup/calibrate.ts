@@ -1,15 +1,17 @@
-// npm run calibrate: fits the lines of the additive model to the calibration split of the simulated population and writes
-// core/findings/calibration.json, byte for byte the same on every machine. What is decided by hand in that file is kept.
+// npm run calibrate [-- CASES]: fits the lines of the additive model to the calibration split of the simulated population,
+// or to its first CASES cases, and writes core/findings/calibration.json, byte for byte the same on every machine. What is
+// decided by hand in that file is kept.
 
 import { readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { argv, stdout } from 'node:process';
+import process, { argv, stderr, stdout } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { featuresOf } from '../../core/findings/featuresOf.ts';
 import { fitLines, type KnownCase, type LineWish } from '../../core/findings/fitLines.ts';
 import { REASON_RULES } from '../../core/findings/reasons/index.ts';
 import { drawCase, planOf, SPLIT_SIZE } from '../../core/simulation/population/drawCase.ts';
+import { caseCount } from './caseCount.ts';
 
 const FILE = 'core/findings/calibration.json';
 
@@ -38,7 +40,12 @@ function workShare({ from, step, cases }: Share): void {
 }
 
 async function calibrate(): Promise<void> {
-  const cases = Number(argv[2] ?? SPLIT_SIZE);
+  const cases = caseCount(argv[2], SPLIT_SIZE);
+  if (cases === null) {
+    stderr.write(`${argv[2]} is no count of cases: give a whole number from 1 to ${SPLIT_SIZE}, or nothing for all.\n`);
+    process.exitCode = 2;
+    return;
+  }
   const step = availableParallelism();
   const shares = Array.from({ length: step }, (_, from) => runShare({ from, step, cases }));
   const known = (await Promise.all(shares)).flat().sort((a, b) => a.index - b.index);

@@ -1,15 +1,16 @@
-// npm run evaluate [-- CASES]: scores the test split of the simulated population on all cores and prints how the targets
-// are met. Without a number it takes the whole split, and writes test/evaluation/RESULTS.md.
+// npm run evaluate [-- CASES [calibration]]: scores the test split of the simulated population (or the calibration split) on
+// all cores and prints how the targets are met. With the whole test split it writes test/evaluation/RESULTS.md.
 
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { argv, stdout } from 'node:process';
+import process, { argv, stderr, stdout } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { type CaseRow, evaluateCase } from '../../core/simulation/evaluation/caseRow.ts';
 import { answersTable, resultsTable } from '../../core/simulation/evaluation/resultsTable.ts';
 import { SPLIT_SIZE, type Split } from '../../core/simulation/population/drawCase.ts';
 import type { DrawMode } from '../../core/simulation/population/ranges.ts';
+import { caseCount } from './caseCount.ts';
 
 /** A way of drawing cases, and how many. */
 interface Draw {
@@ -58,7 +59,12 @@ function runShare(share: Share): Promise<Done[]> {
 }
 
 async function evaluate(): Promise<void> {
-  const asked = Number(argv[2] ?? SPLIT_SIZE);
+  const asked = caseCount(argv[2], SPLIT_SIZE);
+  if (asked === null) {
+    stderr.write(`${argv[2]} is no count of cases: give a whole number from 1 to ${SPLIT_SIZE}, or nothing for all.\n`);
+    process.exitCode = 2;
+    return;
+  }
   const split: Split = argv[3] === 'calibration' ? 'calibration' : 'test';
   const draws: readonly Draw[] = [
     { words: `${split} split`, split, mode: 'inside', cases: asked },

@@ -70,7 +70,7 @@ async function command() {
     throw new SetupProblem({
       what: 'No file was named.',
       where: 'node main/setup/run.mjs',
-      doNext: 'name a TypeScript file: node main/setup/run.mjs core/simulation/writeSampleDrives.ts',
+      doNext: 'name a TypeScript file: node main/setup/run.mjs main/setup/writeSampleDrives.ts',
     });
   }
   const { prepare } = await import('./prepare.mjs');
