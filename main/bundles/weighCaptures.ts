@@ -1,6 +1,6 @@
-import { vehicleNumbersInText } from '../../core/diagnostics/vehicleNumber.ts';
 import { BUNDLE_LIMITS } from '../../core/evidence/bundle/unpackBundle.ts';
 import { sha256Of } from '../store/sealedRecord.ts';
+import { numbersInCapture } from './numbersInCapture.ts';
 import { wholeFile } from './wholeFile.ts';
 
 /** A capture of a record, with where it lies on this computer; null where it was not found. */
@@ -29,22 +29,7 @@ export async function weighCaptures(captures: readonly PlacedCapture[]): Promise
     if (file === null) weighed.push({ captureId, state: 'notFound', vehicleNumbers: 0 });
     else if (!file.ok) weighed.push({ captureId, state: 'unread', vehicleNumbers: 0 });
     else if (sha256Of(file.value) !== sha256) weighed.push({ captureId, state: 'changed', vehicleNumbers: 0 });
-    else weighed.push({ captureId, state: 'ready', vehicleNumbers: countVehicleNumbers(file.value) });
+    else weighed.push({ captureId, state: 'ready', vehicleNumbers: (await numbersInCapture(name, file.value)).size });
   }
   return weighed;
-}
-
-const PIECE = 8 * 1024 * 1024;
-/** Longer than a number with what stands around it, also where every character takes two bytes. */
-const OVERLAP = 64;
-
-function countVehicleNumbers(bytes: Uint8Array): number {
-  const found = new Set<string>();
-  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  for (let at = 0; at < text.length; at += PIECE) {
-    // The second byte of a character in UTF-16 is a NUL for every letter that counts here.
-    const piece = text.toString('latin1', at, Math.min(text.length, at + PIECE + OVERLAP)).replaceAll('\0', '');
-    for (const number of vehicleNumbersInText(piece)) found.add(number);
-  }
-  return found.size;
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { canonicalJson } from '../../../../core/record/canonical.ts';
@@ -12,6 +13,7 @@ import { isBundleFile } from '../../../../main/bundles/isBundleFile.ts';
 import { bundleWorkerIn } from '../../../support/bundleThread.ts';
 import { keptRecord } from '../../../support/keptRecord.ts';
 
+const VALUES = join(import.meta.dirname, '../../../reference/values');
 const MADE_AT = '2026-11-24T15:30:00+01:00';
 const CAPTURE = 'Time,O2S B1S1\n0,0.45\n0.1,0.80\n';
 const sha256 = (bytes: string | Uint8Array) => createHash('sha256').update(bytes).digest('hex');
@@ -131,6 +133,11 @@ describe('captures looked through before they are packed', () => {
     ['UTF-16', Buffer.from('VIN AB1CDEFGHJK123456\n', 'utf16le'), 1],
     ['long numbers only', 'Time,O2\n0.10000000000000001,0.45000000000000001\n11111111111111111\n', 0],
     ['longer words', 'XAB1CDEFGHJK123456\nAB1CDEFGHJK1234567\n', 0],
+    ['a file that ends with it', 'Time,O2\n0,0.45\nAB1CDEFGHJK123456', 1],
+    ['a packed file', gzipSync('Vehicle: AB1CDEFGHJK123456\nTime,O2\n0,0.45\n'), 1],
+    ['an archive', zipSync({ 'van.csv': Buffer.from('Vehicle: AB1CDEFGHJK123456\nTime,O2\n0,0.45\n') }), 1],
+    ['answers of the connector', readFileSync(join(VALUES, 'socketcan.log')), 1],
+    ['a packed log', gzipSync(readFileSync(join(VALUES, 'socketcan.log'))), 1],
   ] as const)('tell of vehicle numbers in %s', async (_, content, count) => {
     const path = join(folder, 'numbered.csv');
     writeFileSync(path, content);
