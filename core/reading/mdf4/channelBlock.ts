@@ -8,6 +8,8 @@ export const SYNC_TIME = 1;
 
 /** A channel's place in a record and its links. */
 export interface ChannelDescription {
+  /** Byte of its block, for messages. */
+  readonly at: number;
   readonly nameLink: number;
   readonly conversionLink: number;
   readonly unitLink: number;
@@ -37,6 +39,7 @@ export function channelDescription(block: Block): ChannelDescription {
   needData(block, 20);
   const flags = block.data.getUint32(12, true);
   return {
+    at: block.at,
     nameLink: block.links[2] ?? 0,
     conversionLink: block.links[4] ?? 0,
     unitLink: block.links[6] ?? 0,

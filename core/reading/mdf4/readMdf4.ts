@@ -1,19 +1,11 @@
-import { wideRoom } from '../../capture/columnRoom.ts';
 import { type Block, BlockFault, blockAt, chain, expectBlock } from './blocks.ts';
-import { CHANNEL_TYPES, type ChannelDescription, channelDescription, SYNC_TIME } from './channelBlock.ts';
-import { AS_IT_IS, type Conversion, conversion, physical } from './conversion.ts';
+import { type ChannelDescription, channelDescription } from './channelBlock.ts';
+import { AS_IT_IS, type Conversion, conversion } from './conversion.ts';
 import { dataBytes, type FileEnd, type RoomBudget } from './dataBytes.ts';
 import { type ChannelGroup, channelGroup, dataGroup } from './groupBlock.ts';
 import { identification } from './identification.ts';
-import {
-  type Breathe,
-  type Decoded,
-  decodeField,
-  isNumberField,
-  type Records,
-  roomForField,
-  takeRoom,
-} from './recordFields.ts';
+import { isTimeMaster, type MdfTimes, masterTimes } from './masterTimes.ts';
+import { type Breathe, type Decoded, decodeField, isNumberField, type Records, roomForField } from './recordFields.ts';
 import { plainRecords, sortRecords } from './sortRecords.ts';
 import { textAt } from './text.ts';
 
@@ -24,12 +16,6 @@ export interface MdfChannel extends Decoded {
   readonly values: Float32Array | Float64Array;
   readonly times: MdfTimes;
 }
-
-/** Times as the file counts them, s. One object for all channels of a group. */
-export type MdfTimes =
-  /** Record i lies at startS + i * stepS, in ascending order. */
-  | { readonly kind: 'counted'; readonly startS: number; readonly stepS: number; readonly length: number }
-  | { readonly kind: 'listed'; readonly timesS: Float64Array };
 
 export interface MdfContents {
   readonly channels: readonly MdfChannel[];
@@ -132,7 +118,7 @@ async function channelsOf(
     remarks.push(`A group of ${all.length} channels has no time and was left out.`);
     return [];
   }
-  const times = await timesOf(master, records, budget, limits.breathe);
+  const times = await masterTimes(master.of, master.convert ?? AS_IT_IS, records, budget, limits.breathe);
   const channels: MdfChannel[] = [];
   for (const channel of all) {
     if (channel === master) continue;
@@ -158,35 +144,6 @@ function named(file: DataView, block: Block, limits: MdfLimits): NamedChannel {
 /** A conversion may name the unit instead of the channel: links name, unit, comment, inverse. */
 function unitOfConversion(file: DataView, at: number, limits: MdfLimits): string {
   return at === 0 ? '' : textAt(file, blockAt(file, at).links[1] ?? 0, limits.decodeUtf8);
-}
-
-function isTimeMaster(channel: ChannelDescription): boolean {
-  const master = channel.type === CHANNEL_TYPES.master || channel.type === CHANNEL_TYPES.virtualMaster;
-  return master && channel.sync === SYNC_TIME;
-}
-
-/** A virtual master has no bytes: its raw value is the number of the record. */
-async function timesOf(
-  { of, convert }: NamedChannel,
-  records: Records,
-  budget: RoomBudget,
-  breathe: Breathe,
-): Promise<MdfTimes> {
-  const conversion = convert ?? AS_IT_IS;
-  const { count } = records;
-  if (of.type === CHANNEL_TYPES.virtualMaster) {
-    const { offset: startS, factor: stepS, other } = conversion;
-    if (other === null && stepS > 0 && count > 2) return { kind: 'counted', startS, stepS, length: count };
-    takeRoom(budget, 8 * count);
-    const counted = wideRoom(count);
-    for (let i = 0; i < count; i++) counted[i] = physical(conversion, i);
-    return { kind: 'listed', timesS: counted };
-  }
-  if (!isNumberField(of, records)) throw new BlockFault('The time channel is not a number.', HEADER_AT);
-  takeRoom(budget, 8 * count);
-  const timesS = wideRoom(count);
-  await decodeField(of, records, conversion, timesS, breathe);
-  return { kind: 'listed', timesS };
 }
 
 /** HD data: start time u64 ns, zone i16 min, summer i16 min, flags u8 (bit 0 local, bit 1 offsets valid). */
