@@ -1,6 +1,7 @@
 import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
 import type { Bank, Role } from '../../core/capture/roles.ts';
 import type { WindowScore } from '../../core/findings/finding.ts';
+import { tellsOf } from '../../core/findings/judgeStage.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 
@@ -41,7 +42,11 @@ function heldOffer(program: Program, offer: string) {
   const held = program.captures.getState().held[captureId];
   const window = held?.offers[Number(index)];
   if (held === undefined || window === undefined) return null;
-  const troubleCodes = Object.values(recordOf(program.record.getState())?.troubleCodes ?? {}).map(({ code }) => code);
+  const record = recordOf(program.record.getState());
+  const kind = record?.captures[captureId]?.kind;
+  // Codes belong to the car as it was found, as in the vehicle's own score: accepting an offer changes nothing it says.
+  const codes = kind !== undefined && tellsOf(kind, 'before') ? Object.values(record?.troubleCodes ?? {}) : [];
+  const troubleCodes = codes.map(({ code }) => code);
   const banks = window.bank === null ? banksWithSensors(held.summary) : [window.bank];
   return banks.map((bank) => ({ key: held.summary.key, window: { ...window, bank }, troubleCodes }));
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { addTroubleCode } from '../../../../core/record/edits/troubleCodes.ts';
 import { removeWindow } from '../../../../core/record/edits/windows.ts';
 import { CORE_VERSION } from '../../../../core/version.ts';
 import { deleteSelected } from '../../../../renderer/actions/deleteSelected.ts';
@@ -44,6 +45,25 @@ describe('an offer', () => {
     expect(undoWordsOf(program.record.getState())).toBe('Undo: accept window');
     undo();
     expect(offersOfShown(program)).toEqual(offers);
+  });
+
+  it.each([
+    ['van-before', true],
+    ['van-after', false],
+  ])('of %s is judged with the codes that count when it is accepted', async (name, misfire) => {
+    const { program, sample, quiet } = await openVan();
+    await openPicked(program, [sample(name)]);
+    program.record.getState().edit(addTroubleCode({ id: 't1', code: 'P0300', status: 'stored' }));
+    const offer = offersOfShown(program).find(({ window }) => window.kind === 'hold');
+    program.workspace.getState().select({ kind: 'offer', id: offer?.id ?? '' });
+    await quiet();
+    const [offered] = program.score.getState().offer?.scores ?? [];
+    expect(offered?.blockers.some(({ id }) => id === 'misfire')).toBe(misfire);
+    acceptOffer(program, offer?.id ?? '');
+    await quiet();
+    const { finding, probabilityNotStoring, blockers, conditions, reasons } = offered ?? {};
+    const said = { finding, probabilityNotStoring, blockers, conditions, reasons };
+    expect(program.score.getState().score?.windows.at(-1)?.score).toMatchObject(said);
   });
 
   it('is accepted with all others as one step', async () => {
