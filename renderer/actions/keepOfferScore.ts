@@ -4,6 +4,7 @@ import type { WindowScore } from '../../core/findings/finding.ts';
 import { tellsOf } from '../../core/findings/judgeStage.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
+import { tellScoring } from './keepScoring.ts';
 
 /** Scores the offer that is being looked at, so that its finding can be read before it is accepted. */
 export function keepOfferScore(program: Program): () => void {
@@ -27,7 +28,7 @@ export function keepOfferScore(program: Program): () => void {
       const outcome = await core.ask('scoreWindow', question);
       if (asked !== key) return;
       if (outcome.ok) scores.push(outcome.value);
-      else score.setState({ problem: outcome.problem });
+      else tellScoring(program, outcome.problem);
     }
     score.setState({ offer: { id, scores } });
   };

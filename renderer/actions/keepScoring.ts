@@ -1,6 +1,7 @@
 // The vehicle is scored whenever something that counts has changed: one question at a time, always the latest.
 
 import type { VehicleQuestion } from '../../core/bridge/coreMessages.ts';
+import type { Problem } from '../../core/reading/problem.ts';
 import { evidenceOf } from '../../core/record/evidenceOf.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
@@ -29,6 +30,8 @@ export function keepScoring(program: Program): () => void {
         if (whole) keepFindings(program, outcome.value);
       } else {
         score.setState({ problem: outcome.problem });
+        // What was found before stays on the page, and must not pass for what is true now.
+        if (nextQuestion(program, asked) === null) tellScoring(program, outcome.problem);
       }
     }
     running = false;
@@ -37,6 +40,11 @@ export function keepScoring(program: Program): () => void {
 
   const stops = [record.subscribe(() => void scoreAll()), captures.subscribe(() => void scoreAll())];
   return () => stops.forEach((stop) => void stop());
+}
+
+/** Says why there is no finding. A core that was lost is started again, and asked again, by itself. */
+export function tellScoring({ notices }: Program, problem: Problem): void {
+  if (problem.id !== 'coreLost') notices.getState().tell('score', problem);
 }
 
 /** Findings made while a capture is not open say less than those that are kept, and do not take their place. */

@@ -1,6 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { addTroubleCode } from '../../../../core/record/edits/troubleCodes.ts';
 import { removeWindow } from '../../../../core/record/edits/windows.ts';
+import { failed } from '../../../../core/service/serviceProblems.ts';
 import { CORE_VERSION } from '../../../../core/version.ts';
 import { deleteSelected } from '../../../../renderer/actions/deleteSelected.ts';
 import { takeReading, writeNote } from '../../../../renderer/actions/notesAndReadings.ts';
@@ -53,7 +54,7 @@ describe('an offer', () => {
   ])('of %s is judged with the codes that count when it is accepted', async (name, misfire) => {
     const { program, sample, quiet } = await openVan();
     await openPicked(program, [sample(name)]);
-    program.record.getState().edit(addTroubleCode({ id: 't1', code: 'P0300', status: 'stored' }));
+    program.record.getState().edit(addTroubleCode({ id: 't1', code: 'P0300', status: 'confirmed' }));
     const offer = offersOfShown(program).find(({ window }) => window.kind === 'hold');
     program.workspace.getState().select({ kind: 'offer', id: offer?.id ?? '' });
     await quiet();
@@ -148,6 +149,23 @@ describe('findings', () => {
     writeNote(program, null, { captureId: null, startS: null, endS: null }, 'An hour later.');
     await quiet();
     expect(record().findings).toEqual(before);
+  });
+
+  it('that cannot be worked out are told of, beside the old ones, until they can', async () => {
+    const { program, quiet } = await openVan();
+    const told = () => program.notices.getState().problems.map(({ place, problem }) => `${place}: ${problem.id}`);
+    const { ask } = program.core;
+    const refusing: typeof ask = (name, question, options) =>
+      name === 'scoreVehicle' ? Promise.resolve(failed(name)) : ask(name, question, options);
+    const refused = vi.spyOn(program.core, 'ask').mockImplementation(refusing);
+    markWindow(program, { startS: 10, endS: 20 });
+    await quiet();
+    expect(told()).toEqual(['score: failed']);
+    expect(program.score.getState().score).not.toBeNull();
+    refused.mockRestore();
+    markWindow(program, { startS: 30, endS: 40 });
+    await quiet();
+    expect(told()).toEqual([]);
   });
 
   it('go with their window', async () => {
