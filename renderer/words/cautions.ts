@@ -30,7 +30,7 @@ export const CAUTIONS: readonly Caution[] = [
 const BENCH = ['gas', 'hot'] as const;
 const UNDER = ['hot', 'stands', 'turning'] as const;
 
-/** Which cautions belong to which test of core/findings/nextTests. */
+/** Which cautions belong to which test of core/findings/nextTests; none is without one: the engine runs in each. */
 const OF_TEST: Readonly<Record<string, readonly string[]>> = {
   hold: BENCH,
   holdLonger: BENCH,
@@ -38,11 +38,15 @@ const OF_TEST: Readonly<Record<string, readonly string[]>> = {
   closedLoopHold: BENCH,
   snap: BENCH,
   fuelCutCoast: ['road', 'fire'],
+  fasterInstrument: BENCH,
   frontSensorCheck: UNDER,
   rearSensorCheck: UNDER,
   leakCheck: UNDER,
   exchangeCheck: [...BENCH, 'propane'],
   trimsCheck: ['turning', 'gas'],
+  misfireCheck: [...BENCH, 'turning'],
+  misfireRepair: [...BENCH, 'fire'],
+  monitorsRun: ['road', 'fire'],
   thermal: [...BENCH, 'stands', 'fire'],
   recordRear: BENCH,
   recordFront: BENCH,
