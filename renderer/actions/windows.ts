@@ -65,9 +65,11 @@ export function offersOfShown(program: Program): readonly Offer[] {
 
 /** A drag of a window's edge or body: one step when it ends, none when it is abandoned. */
 export function dragWindow(program: Program, drag: WindowDrag): void {
-  const { record } = program;
-  if (drag.phase === 'start') record.getState().beginGesture('move window');
-  else if (drag.phase === 'end') record.getState().endGesture();
+  const { record, workspace } = program;
+  if (drag.phase === 'start') {
+    workspace.getState().select({ kind: 'window', id: drag.windowId }); // what is moved is what is looked at
+    record.getState().beginGesture('move window');
+  } else if (drag.phase === 'end') record.getState().endGesture();
   else if (drag.phase === 'abandon') record.getState().abandonGesture();
   else if ('stretch' in drag && drag.stretch.endS > drag.stretch.startS)
     record.getState().edit(moveWindow(drag.windowId, drag.stretch));

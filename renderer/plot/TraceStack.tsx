@@ -16,6 +16,7 @@ import { TimeAxis } from './TimeAxis.tsx';
 import { TracePane } from './TracePane.tsx';
 import { themeVariables } from './themeVariables.ts';
 import type { PaneLayout, TraceSource, TraceStackProps } from './traceStackProps.ts';
+import { useCrowds } from './useCrowds.ts';
 import { useGestures } from './useGestures.ts';
 import { useHover } from './useHover.ts';
 import { usePaneKeys } from './usePaneKeys.ts';
@@ -24,7 +25,7 @@ import { prefersStillness, useLatest, useStage } from './useStage.ts';
 import { useWheel } from './useWheel.ts';
 import { WindowEdges } from './WindowEdges.tsx';
 import { WindowStrips } from './WindowStrips.tsx';
-import { WindowTabs } from './WindowTabs.tsx';
+import { tabLanes, WindowTabs } from './WindowTabs.tsx';
 import { zoomLimits } from './zoom.ts';
 
 /** The stack of trace panes: the page. A new capture begins with a new stage. */
@@ -53,6 +54,10 @@ function Stack(props: TraceStackProps) {
   const onKeyDown = usePaneKeys(stage, source, latest);
   const deeds = useDeeds(stage, latest, drawings, onKeyDown, onPointerDown);
   const drag = useDragSetting(stage, limits, latest);
+  const lanes = tabLanes(windows.length);
+  const tabs = useCrowds(stage, windows, selectedWindowId, lanes);
+  // The edges of a crowd would be a fence before the traces.
+  const alone = useMemo(() => tabs.filter(({ ids }) => ids.length === 1), [tabs]);
 
   return (
     <section
@@ -64,7 +69,8 @@ function Stack(props: TraceStackProps) {
     >
       <WindowTabs
         stage={stage}
-        windows={windows}
+        tabs={tabs}
+        lanes={lanes}
         selectedWindowId={selectedWindowId}
         drag={drag}
         onSelectWindow={drag.onClick}
@@ -100,7 +106,7 @@ function Stack(props: TraceStackProps) {
             </p>
           )}
           <CursorLines stage={stage} startClock={capture.startClock} />
-          <WindowEdges stage={stage} windows={windows} selectedWindowId={selectedWindowId} drag={drag} />
+          <WindowEdges stage={stage} windows={alone} selectedWindowId={selectedWindowId} drag={drag} />
           <NoteFlags stage={stage} notes={notes} onSelectNote={props.onSelectNote} />
         </div>
       </div>

@@ -1,8 +1,8 @@
 import { Plus, ZoomIn } from 'lucide-react';
-import { memo, type PointerEvent, useCallback, useMemo, useRef, useState } from 'react';
+import { memo, type PointerEvent, useMemo, useRef } from 'react';
 import { FINDING_WORDS } from '../../core/evidence/words/terms.ts';
 import { FindingSign } from '../widgets/Sign.tsx';
-import { joinOffers, type TabSubject } from './offerGroups.ts';
+import type { TabSubject } from './crowds.ts';
 import type { Stage } from './stage.ts';
 import { layTabs } from './tabLayout.ts';
 import type { TimeScale } from './timeScale.ts';
@@ -13,7 +13,9 @@ import { clampStretch } from './zoom.ts';
 
 interface WindowTabsProps {
   readonly stage: Stage;
-  readonly windows: readonly ShownWindow[];
+  /** Windows and offers, crowded ones joined. */
+  readonly tabs: readonly TabSubject[];
+  readonly lanes: number;
   readonly selectedWindowId: string | null;
   readonly drag: DragSetting;
   onSelectWindow(id: string): void;
@@ -31,10 +33,8 @@ export function tabLanes(count: number): number {
 
 /** The tabs of windows and offers, above the panes: name and finding, in words and with a sign. */
 export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
-  const { stage, selectedWindowId, drag } = props;
+  const { stage, tabs: windows, lanes, selectedWindowId, drag } = props;
   const rail = useRef<HTMLDivElement>(null);
-  const lanes = tabLanes(props.windows.length);
-  const windows = useJoinedOffers(stage, props.windows, selectedWindowId, lanes);
 
   const place = useMemo(() => {
     // Measured again when another is selected: its words are bolder, and wider.
@@ -71,7 +71,7 @@ export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
   return (
     <div className="windowTabs" ref={rail} style={{ height: lanes * TAB_PX }}>
       {windows.map((window) =>
-        window.count > 1 ? (
+        window.ids.length > 1 ? (
           <CrowdTab key={window.id} crowd={window} {...props} />
         ) : window.offer ? (
           <OfferTab key={window.id} window={window} selected={window.id === selectedWindowId} {...props} />
@@ -82,30 +82,6 @@ export const WindowTabs = memo(function WindowTabs(props: WindowTabsProps) {
     </div>
   );
 });
-
-/** What has a tab at this zoom. It is worked out again only when zooming joins other offers or takes them apart. */
-function useJoinedOffers(
-  stage: Stage,
-  windows: readonly ShownWindow[],
-  selectedId: string | null,
-  lanes: number,
-): readonly TabSubject[] {
-  const [secondsPerPixel, setSecondsPerPixel] = useState(() => stage.scale?.secondsPerPixel ?? 0);
-  const joined = useMemo(
-    () => joinOffers(windows, selectedId, secondsPerPixel, lanes),
-    [windows, selectedId, secondsPerPixel, lanes],
-  );
-  const follow = useCallback(
-    (scale: TimeScale): void => {
-      const now = joinOffers(windows, selectedId, scale.secondsPerPixel, lanes);
-      if (now.length !== joined.length || now.some(({ id }, i) => id !== joined[i]?.id))
-        setSecondsPerPixel(scale.secondsPerPixel);
-    },
-    [windows, selectedId, lanes, joined],
-  );
-  usePlacer(stage, follow);
-  return joined;
-}
 
 interface TabProps extends WindowTabsProps {
   readonly window: ShownWindow;
@@ -163,10 +139,10 @@ function OfferTab({ stage, window, selected, onAcceptOffer }: TabProps) {
   );
 }
 
-/** Room beside a crowd of offers that is looked at, as a share of its length. */
+/** Room beside a crowd that is looked at, as a share of its length. */
 const CROWD_MARGIN = 0.08;
 
-/** Offers too close together to be told apart here; the tab goes near enough to see each. */
+/** Windows or offers too close together to be told apart here; the tab goes near enough to see each. */
 function CrowdTab({ stage, crowd, drag, onVisible }: WindowTabsProps & { readonly crowd: TabSubject }) {
   const span = `${stage.moment(crowd.startS)} to ${stage.moment(crowd.endS)}`;
   const margin = (crowd.endS - crowd.startS) * CROWD_MARGIN;
@@ -174,7 +150,7 @@ function CrowdTab({ stage, crowd, drag, onVisible }: WindowTabsProps & { readonl
   return (
     <button
       type="button"
-      className="windowTab offer"
+      className={crowd.offer ? 'windowTab offer' : 'windowTab'}
       aria-label={`Look at ${crowd.name}, ${span}`}
       title={`${crowd.name} (${span}): look at them from near`}
       onClick={() => onVisible(near, true)}

@@ -94,7 +94,9 @@ describe('a window', () => {
     const windowId = windows()[0]?.id ?? '';
     const drag = (endS: number): void =>
       dragWindow(program, { phase: 'move', windowId, stretch: { startS: 10, endS } });
+    program.workspace.getState().select(null);
     dragWindow(program, { phase: 'start', windowId });
+    expect(program.workspace.getState().selected).toEqual({ kind: 'window', id: windowId });
     for (const endS of [21, 25, 30]) drag(endS);
     dragWindow(program, { phase: 'end', windowId });
     expect(windows()[0]?.endS).toBe(30);
