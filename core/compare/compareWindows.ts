@@ -39,6 +39,6 @@ export function compareWindows(first: ComparedWindow, second: ComparedWindow): C
 }
 
 function sentenceOf(unlike: readonly string[]): string {
-  if (unlike.length === 0) return 'Both windows were recorded under like conditions, as far as they were recorded.';
+  if (unlike.length === 0) return 'The conditions of both windows were alike, as far as they were recorded.';
   return `Not alike: ${listed(unlike)}.`;
 }

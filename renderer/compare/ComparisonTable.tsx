@@ -1,4 +1,5 @@
 import type { Comparison } from '../../core/compare/comparison.ts';
+import { partGiven } from '../../core/compare/neitherGives.ts';
 import { differenceWords, numberWords } from '../words/numbers.ts';
 
 interface ComparisonTableProps {
@@ -9,38 +10,42 @@ interface ComparisonTableProps {
 
 /** The measures of both windows side by side, with the difference. */
 export function ComparisonTable({ comparison, first, second }: ComparisonTableProps) {
+  const { given, neither } = partGiven(comparison.pairs);
   return (
-    <table className="measures sideBySide">
-      <thead>
-        <tr>
-          <th scope="col">Measure, unit</th>
-          <th scope="col" className="figure">
-            {first}
-          </th>
-          <th scope="col" className="figure">
-            {second}
-          </th>
-          <th scope="col" className="figure">
-            Difference
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {comparison.pairs.map((pair) => (
-          <tr key={pair.id}>
-            <th scope="row">
-              {pair.words}
-              {pair.unit !== '1' && <span className="soft">, {pair.unit}</span>}
+    <>
+      <table className="measures sideBySide">
+        <thead>
+          <tr>
+            <th scope="col">Measure, unit</th>
+            <th scope="col" className="figure">
+              {first}
             </th>
-            <td className="figure">{valueWords(pair.first, pair.digits)}</td>
-            <td className="figure">{valueWords(pair.second, pair.digits)}</td>
-            <td className="figure">
-              {pair.difference === null ? 'none' : differenceWords(pair.difference, pair.digits)}
-            </td>
+            <th scope="col" className="figure">
+              {second}
+            </th>
+            <th scope="col" className="figure">
+              Difference
+            </th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {given.map((pair) => (
+            <tr key={pair.id}>
+              <th scope="row">
+                {pair.words}
+                {pair.unit !== '1' && <span className="soft">, {pair.unit}</span>}
+              </th>
+              <td className="figure">{valueWords(pair.first, pair.digits)}</td>
+              <td className="figure">{valueWords(pair.second, pair.digits)}</td>
+              <td className="figure">
+                {pair.difference === null ? 'none' : differenceWords(pair.difference, pair.digits)}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {neither !== null && <p className="soft">{neither}</p>}
+    </>
   );
 }
 

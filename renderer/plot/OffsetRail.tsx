@@ -58,7 +58,7 @@ export function OffsetRail({ stage, first, second, offsetS, onOffset }: OffsetRa
           aria-valuemin={-reach}
           aria-valuemax={reach}
           aria-valuenow={offsetS}
-          aria-valuetext={offsetWords(offsetS)}
+          aria-valuetext={offsetWords(second.label, offsetS)}
           onPointerDown={onPointerDown}
           onKeyDown={(event) => {
             const byS = offsetKey(event, stage.scale?.secondsPerPixel ?? 0);
@@ -72,7 +72,7 @@ export function OffsetRail({ stage, first, second, offsetS, onOffset }: OffsetRa
         </div>
       </div>
       <p className="offsetWords">
-        {second.label}: {offsetWords(offsetS)}
+        {offsetWords(second.label, offsetS)}
         {offsetS !== 0 && (
           <Button look="quiet" onPress={() => onOffset(0, true)}>
             Put both starts together
@@ -83,9 +83,9 @@ export function OffsetRail({ stage, first, second, offsetS, onOffset }: OffsetRa
   );
 }
 
-function offsetWords(offsetS: number): string {
-  if (offsetS === 0) return 'both starts together';
-  return `moved ${numberWords(Math.abs(offsetS), 2)}${KEPT_SPACE}s ${offsetS > 0 ? 'later' : 'earlier'}`;
+function offsetWords(label: string, offsetS: number): string {
+  if (offsetS === 0) return 'Both begin together.';
+  return `${label}: moved ${numberWords(Math.abs(offsetS), 2)}${KEPT_SPACE}s ${offsetS > 0 ? 'later' : 'earlier'}`;
 }
 
 function offsetKey(

@@ -1,4 +1,5 @@
 import type { MeasurePair } from '../../compare/comparison.ts';
+import { partGiven } from '../../compare/neitherGives.ts';
 import type { Block, Cell, DecimalSign } from '../sheet.ts';
 import type { SheetComparison } from '../sheetInput.ts';
 import { numberCell } from '../words/numbers.ts';
@@ -18,6 +19,7 @@ export const comparisons: SectionMaker = {
 };
 
 function comparisonBlocks({ first, second, comparison }: SheetComparison, place: number, sign: DecimalSign): Block[] {
+  const { given, neither } = partGiven(comparison.pairs);
   return [
     { kind: 'subheading', level: 3, text: `${first} against ${second}` },
     { kind: 'paragraph', tone: 'plain', text: comparison.sentence },
@@ -35,7 +37,7 @@ function comparisonBlocks({ first, second, comparison }: SheetComparison, place:
         { id: 'second', words: 'Second', unit: null, align: 'right' },
         { id: 'difference', words: 'Second less first', unit: null, align: 'right' },
       ],
-      rows: comparison.pairs.map((pair) => [
+      rows: given.map((pair) => [
         { kind: 'text', text: pair.words },
         { kind: 'text', text: pair.unit },
         side(pair.first, pair, sign),
@@ -43,6 +45,7 @@ function comparisonBlocks({ first, second, comparison }: SheetComparison, place:
         side(pair.difference, pair, sign),
       ]),
     },
+    ...(neither === null ? [] : [{ kind: 'paragraph', tone: 'small', text: neither } satisfies Block]),
   ];
 }
 

@@ -43,7 +43,7 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
       />
       <NumberField
         label="Engine displacement"
-        unit="l"
+        unit="L"
         value={identity.engineLitres}
         min={0.05}
         max={30}

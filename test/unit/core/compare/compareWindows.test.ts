@@ -27,7 +27,7 @@ describe('compareWindows', () => {
     expect(swing?.difference).toBeCloseTo((swing?.second ?? 0) - (swing?.first ?? 0), 12);
     expect(swing?.difference).toBeLessThan(-0.5);
     expect(unlike).toEqual([]);
-    expect(sentence).toBe('Both windows were recorded under like conditions, as far as they were recorded.');
+    expect(sentence).toBe('The conditions of both windows were alike, as far as they were recorded.');
   });
 
   test('a measure that one side lacks has no difference', () => {
