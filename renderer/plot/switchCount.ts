@@ -11,7 +11,7 @@ export interface SwitchCount {
 
 /**
  * Switches of a channel between two times: those after the earlier, up to and including the later.
- * Null when `givenUp` says so before the end, or when the core does not answer.
+ * Null when `givenUp` says so before the end, or when the question fails.
  */
 export async function countSwitches(
   source: TraceSource,
@@ -22,9 +22,9 @@ export async function countSwitches(
 ): Promise<SwitchCount | null> {
   let atS = Math.min(fromS, toS);
   const endS = Math.max(fromS, toS);
-  for (let count = 0; count < MOST_COUNTED; count++) {
-    const nextS = await source.nextStop(channelId, atS, 1, 'switch').catch(() => null);
-    if (givenUp()) return null;
+  for (let count = 0; count <= MOST_COUNTED; count++) {
+    const nextS = await source.nextStop(channelId, atS, 1, 'switch').catch(() => undefined);
+    if (givenUp() || nextS === undefined) return null;
     if (nextS === null || nextS > endS || nextS <= atS) return { count, complete: true };
     atS = nextS;
   }

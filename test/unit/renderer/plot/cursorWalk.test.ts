@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CursorWalk, nextStopTime } from '../../../../renderer/plot/cursorWalk.ts';
 import { countSwitches } from '../../../../renderer/plot/switchCount.ts';
+import type { TraceSource } from '../../../../renderer/plot/traceStackProps.ts';
 import { type InventedChannel, syntheticSource } from '../../../support/syntheticSource.ts';
 
 /** Ten samples a second; rich in every odd second, so that the channel switches at 1, 2, 3 ... 9 s. */
@@ -66,6 +67,25 @@ describe('counting switches between two cursors', () => {
     expect(await countSwitches(source, 'up', 0.5, 7.5, never)).toEqual({ count: 7, complete: true });
     expect(await countSwitches(source, 'up', 7.5, 0.5, never)).toEqual({ count: 7, complete: true });
     expect(await countSwitches(source, 'up', 2.2, 2.8, never)).toEqual({ count: 0, complete: true });
+  });
+
+  it('is whole up to 500, and "more than" only where there are more', async () => {
+    const switching = (switches: number): TraceSource => ({
+      ...source,
+      nextStop: async (_, fromS) => (fromS < switches ? Math.floor(fromS) + 1 : null),
+    });
+    const never = () => false;
+    expect(await countSwitches(switching(500), 'up', 0, 900, never)).toEqual({ count: 500, complete: true });
+    expect(await countSwitches(switching(501), 'up', 0, 900, never)).toEqual({ count: 500, complete: false });
+  });
+
+  it('is none where a question fails on the way', async () => {
+    let asked = 0;
+    const failing: TraceSource = {
+      ...source,
+      nextStop: (...question) => (++asked > 3 ? Promise.reject(new Error('gone')) : source.nextStop(...question)),
+    };
+    expect(await countSwitches(failing, 'up', 0, 10, () => false)).toBeNull();
   });
 
   it('is given up when a cursor moves on', async () => {
