@@ -6,6 +6,7 @@ import { met, notMet, notRecorded } from './conditionResult.ts';
 
 /** 80 to 105 °C is usual for a warm engine; some accept 70 °C (common practice, no source). */
 const WARM_C = 70;
+/** Coolant under pressure boils from about 120 °C on (common practice, no source). */
 const HOT_C = 118;
 
 export const engineWarm: Condition = {

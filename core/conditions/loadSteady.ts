@@ -4,7 +4,7 @@ import { span } from '../words/numbers.ts';
 import type { Condition } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
 
-/** The middle 90 % of air flow or load may span this share of their middle. */
+/** The middle 90 % of air flow or load may span this share of their middle (common practice, no source). */
 const WITHIN_SHARE = 0.4;
 
 export const loadSteady: Condition = {

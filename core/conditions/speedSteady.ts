@@ -4,7 +4,10 @@ import { span } from '../words/numbers.ts';
 import type { Condition } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
 
-/** Within 100 to 200 1/min is asked of a hold (common practice, no source); on the road a tenth of the speed. */
+/**
+ * From lowest to highest: 100 to 200 1/min to either side are asked of a hold, on the road a tenth of the speed (common
+ * practice, no source).
+ */
 const WITHIN_RPM = 400;
 const WITHIN_SHARE = 0.2;
 

@@ -10,14 +10,16 @@ export interface BankSize {
 }
 
 const USUAL_LITRES = 2;
+/** Intake air at 25 °C and 101.325 kPa, g/L (checks 3.20, 4.01). */
 const AIR_DENSITY = 1.184;
-/** Load of an unloaded engine, per cent, where none was recorded. */
+/** Load of an unloaded engine between 1700 and 3000 1/min, per cent, where none was recorded (common practice, no source). */
 const UNLOADED = 22;
+/** Steps of the engine track with a size each, below which their middle is left to chance (common practice, no source). */
 const LEAST_STEPS = 20;
 
 /**
  * Litres of engine behind one bank, so that a storage can be set against what belongs to an engine of that size. From
- * air = litres * rpm / 120 * density * load where air and load were recorded; where only air was, from the standing car.
+ * air = litres * rpm / 120 * density * load (g/s; a four-stroke engine fills once in two turns) where air and load were recorded; where only air was, from the standing car.
  * Two litres for the whole engine where there is no air flow: capacities are then worked out for two litres anyway.
  */
 export const bankSize = remember((capture: Capture): BankSize => {
