@@ -2,8 +2,8 @@ import type { Problem } from '../../core/reading/problem.ts';
 import { faultCode } from './fileLayer.ts';
 
 const WRITING: Readonly<Record<string, readonly [what: string, doNext: string]>> = {
-  ENOSPC: ['The disk is full.', 'Make room on it; until then the change is kept in memory and saved by itself.'],
-  EDQUOT: ['Your share of the disk is used up.', 'Make room; until then the change is kept in memory.'],
+  ENOSPC: ['The disk is full.', 'Make room on it, then try again.'],
+  EDQUOT: ['Your share of the disk is used up.', 'Make room, then try again.'],
   EFBIG: ['The file has become larger than this disk allows.', 'Choose a folder on another disk.'],
   EROFS: ['The disk can only be read.', 'Choose another folder, or unlock the disk.'],
   EACCES: ['You may not write there.', 'Choose another folder, or ask for the right to write there.'],
@@ -27,4 +27,13 @@ export function writeProblem(fault: unknown, where: string): Problem {
   const code = faultCode(fault);
   const [what, doNext] = WRITING[code] ?? UNKNOWN;
   return { id: `notWritten${code === '' ? '' : `.${code}`}`, what, where, doNext };
+}
+
+/** The same of a record that the window still holds, and tries to save again by itself. */
+export function saveProblem(fault: unknown, where: string): Problem {
+  const problem = writeProblem(fault, where);
+  const full = ['ENOSPC', 'EDQUOT'].includes(faultCode(fault));
+  return full
+    ? { ...problem, doNext: 'Make room; until then the change is kept in memory and saved by itself.' }
+    : problem;
 }

@@ -13,7 +13,7 @@ import type { VehicleRecord } from '../../core/record/schema.ts';
 import { atomicWrite, type Patience, systemPatience } from './atomicWrite.ts';
 import { keepGeneration, listEarlier, pruneGenerations, readEarlier, setAside } from './earlierSaves.ts';
 import type { FileLayer } from './fileLayer.ts';
-import { writeProblem } from './fileProblem.ts';
+import { saveProblem, writeProblem } from './fileProblem.ts';
 import { sweepOrphans } from './keptCaptures.ts';
 import { keptFile } from './keptFile.ts';
 import { listEntries } from './listEntries.ts';
@@ -170,7 +170,7 @@ export class VehicleStore {
       return { saved: true, savedAt: await this.#replace(record, bytes, savedAt) };
     } catch (fault) {
       if (!(fault instanceof Refused)) {
-        return { saved: false, problem: writeProblem(fault, `the record of ${record.identity.name}`) };
+        return { saved: false, problem: saveProblem(fault, `the record of ${record.identity.name}`) };
       }
       // Both are kept. Where even this fails, the window still holds the change and shows that it is not saved.
       if (fault.problem.id === 'changedOutside') await this.#keepAside(record.id, bytes, savedAt).catch(() => {});

@@ -78,7 +78,10 @@ describe('T-SAVE-4: a full disk', () => {
     const full: FileLayer = { ...systemFiles, create: (path, mode) => diskWithRoom(room, 'ENOSPC').create(path, mode) };
     const store = storeWith(full);
     await store.load('van-14');
-    expect((await store.save(vanFourteen(2))).saved).toBe(false);
+    expect(await store.save(vanFourteen(2))).toMatchObject({
+      saved: false,
+      problem: { doNext: expect.stringContaining('saved by itself') },
+    });
     room = Number.MAX_SAFE_INTEGER;
     expect((await store.save(vanFourteen(3))).saved).toBe(true);
     const loaded = await store.load('van-14');
