@@ -68,8 +68,14 @@ function successors<T extends { entry: Signed }>(links: readonly T[], previous: 
   return links.filter(({ entry }) => entry.previous === previous);
 }
 
-function givenOf({ opinions: _, ...given }: VehicleRecord, sha256: Sha256): Promise<string> {
-  return sha256(canonicalJson(given));
+/**
+ * The form of the record in which signers are given it. Version 3 added only the blind reading, which is no part of it: what
+ * was signed before goes on to say that the record is the same.
+ */
+const GIVEN_VERSION = 2;
+
+function givenOf({ opinions: _, blindReading: __, ...given }: VehicleRecord, sha256: Sha256): Promise<string> {
+  return sha256(canonicalJson({ ...given, version: GIVEN_VERSION }));
 }
 
 function inTime(a: Signed, b: Signed): number {

@@ -2,6 +2,7 @@
 // whatever watches it may compare by identity. A step is a diff and its name. While a step is taken back or made again
 // the diff is applied as it stands; no edit runs and nothing is recorded.
 
+import { lookedAt } from './blindReading.ts';
 import { applyDiff, diffRecords, isEmptyDiff, type RecordDiff, reverseDiff, squashDiffs } from './diff.ts';
 import type { Edit } from './edits/edit.ts';
 import type { Signed } from './opinionSchema.ts';
@@ -125,13 +126,24 @@ export function absorb(history: History, edit: Edit): History {
 
 /**
  * Adds what a reader signed, and closes the history behind it: undo takes back neither the signature nor what the signer was
- * given. No diff knows of opinions, so no undo can reach one. An id that is taken is a mistake and throws.
+ * given. No diff knows of opinions, so no undo can reach one. An opinion that came from the blind
+ * reading under way ends it; one taken over from elsewhere does not. An id that is taken is a mistake and throws.
  */
 export function sign(history: History, entry: Signed): History {
   const { record } = endGesture(history);
   if (Object.hasOwn(record.opinions, entry.id)) throw new RangeError(`something is signed under the id ${entry.id}`);
   const opinions = { ...record.opinions, [entry.id]: entry };
-  return { record: { ...record, opinions }, done: [], undone: [], gesture: null, signed: true };
+  const signed = { ...record, opinions };
+  const own = entry.kind === 'opinion' && entry.reading?.startedAt === record.blindReading?.startedAt;
+  const next = own ? lookedAt(signed, entry.signedAt) : signed;
+  return { record: next, done: [], undone: [], gesture: null, signed: true };
+}
+
+/** Ends a blind reading in the open. No diff knows of it: undo takes no look back, and shows nothing while there was none. */
+export function look(history: History, instant: string): History {
+  const ended = endGesture(history);
+  const record = lookedAt(ended.record, instant);
+  return record === ended.record ? history : { ...ended, record };
 }
 
 /** "Undo: move window", or null where there is nothing to undo. */

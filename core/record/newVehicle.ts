@@ -50,5 +50,6 @@ export function newVehicle({ id, name, createdAt }: NewVehicle): VehicleRecord {
     notes: {},
     findings: {},
     opinions: {},
+    blindReading: null,
   };
 }

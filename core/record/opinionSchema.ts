@@ -48,7 +48,7 @@ const link = {
   signedAt: instant,
   /** Version of the program it was signed with. */
   coreVersion: line,
-  /** SHA-256 of the canonical JSON of the record without its opinions, as it stood. */
+  /** SHA-256 of the canonical JSON of what the signer was given of the record, see core/opinions/chain.ts. */
   given: sha256,
   /** SHA-256 of the canonical JSON of the link that was signed before it; null for the first. */
   previous: sha256.nullable(),
@@ -67,6 +67,8 @@ export const opinionSchema = z.strictObject({
   answers: id.nullable(),
   disagreement: z.enum(DISAGREEMENTS).nullable(),
   windows: z.array(restingWindowSchema).max(1000),
+  /** When the blind reading it came from began, and when its reader looked: null before signing. Left out where there was none. */
+  reading: z.strictObject({ startedAt: instant, lookedAt: instant.nullable() }).exactOptional(),
 });
 
 /** Takes an opinion back without taking it away: it stays to be read, marked as withdrawn. */

@@ -18,15 +18,17 @@ export interface Receipt {
 const LONGEST_NAME = 450;
 
 /**
- * The record to keep. A vehicle that is not known here is taken in as it stands. One that is known stays as it is: the
+ * The record to keep. A vehicle that is not known here is taken in as it stands, but for a blind reading of
+ * whoever sent it, which is theirs. One that is known stays as it is: the
  * received record becomes a vehicle of its own beside it, under the new id and with a name that says when it came; where
  * both say the same there is nothing to take in, and the known record itself is given back.
  */
 export function receiveRecord({ received, known, newId, instant }: Receipt): VehicleRecord {
-  if (known === null) return received;
-  if (sameValue(received, known)) return known;
-  const { identity } = received;
-  return { ...received, id: newId, identity: { ...identity, name: markedName(identity.name, instant) } };
+  const own = { ...received, blindReading: null };
+  if (known === null) return own;
+  if (sameValue(own, { ...known, blindReading: null })) return known;
+  const { identity } = own;
+  return { ...own, id: newId, identity: { ...identity, name: markedName(identity.name, instant) } };
 }
 
 function markedName(name: string, instant: string): string {

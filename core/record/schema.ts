@@ -10,7 +10,7 @@ import { headerChoiceSchema } from './headerChoice.ts';
 import { signedSchema } from './opinionSchema.ts';
 
 /** Version of the newest form. Raise it together with a migration and a line in FORMAT.md. */
-export const RECORD_VERSION = 2;
+export const RECORD_VERSION = 3;
 
 /** A number with the unit it was typed in; nothing is converted before it is shown or computed with. */
 export const temperatureSchema = z.strictObject({ value: finite, unit: z.enum(['C', 'F', 'K']) });
@@ -142,6 +142,15 @@ export const costsSchema = z.strictObject({
   labourHour: finite.nonnegative(),
 });
 
+/** A reading in which the second reader does not see what the first one came to until they look or sign. */
+export const blindReadingSchema = z.strictObject({
+  startedAt: instant,
+  /** When the reader chose to look, or signed; null while they do not see it. */
+  lookedAt: instant.nullable(),
+  /** Ids of what the first reader had made when it began. */
+  before: z.strictObject({ windows: z.array(id), notes: z.array(id) }),
+});
+
 export const vehicleRecordSchema = z.strictObject({
   format: z.literal('tailtrace-vehicle'),
   version: z.literal(RECORD_VERSION),
@@ -160,6 +169,8 @@ export const vehicleRecordSchema = z.strictObject({
   findings: entriesOf(keptFindingSchema),
   /** What readers signed. Signing adds; nothing in it is changed or taken away. */
   opinions: entriesOf(signedSchema),
+  /** Null where the record was not received, or was not read blind. No part of what a signer is given. */
+  blindReading: blindReadingSchema.nullable(),
 });
 
 export type VehicleRecord = z.infer<typeof vehicleRecordSchema>;

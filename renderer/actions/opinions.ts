@@ -2,7 +2,9 @@
 
 import { nextLink } from '../../core/opinions/chain.ts';
 import { restingWindow } from '../../core/opinions/restingWindow.ts';
+import { readingNow } from '../../core/record/blindReading.ts';
 import type { Opinion, RestingWindow, Signed } from '../../core/record/opinionSchema.ts';
+import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
@@ -19,9 +21,10 @@ export interface OpinionDraft
 /** Signs an opinion and saves it at once. Returns its id. */
 export async function signOpinion(program: Program, draft: OpinionDraft): Promise<string> {
   const { windowIds, answers, disagreement, ...said } = draft;
-  const id = await signNext(program, (link) => ({
+  const id = await signNext(program, (link, given) => ({
     ...link,
     ...said,
+    ...readingNow(given),
     kind: 'opinion',
     author: tidyAuthor(said.author),
     reasons: whole(said.reasons),
@@ -51,7 +54,7 @@ export async function withdrawOpinion(
 
 type Link = Pick<Signed, 'id' | 'signedAt' | 'coreVersion' | 'given' | 'previous'>;
 
-async function signNext(program: Program, make: (link: Link) => Signed): Promise<string> {
+async function signNext(program: Program, make: (link: Link, given: VehicleRecord) => Signed): Promise<string> {
   const { record, clock, saver } = program;
   const id = program.newId();
   record.getState().endGesture();
@@ -61,7 +64,7 @@ async function signNext(program: Program, make: (link: Link) => Signed): Promise
     const hashes = await nextLink(given, sha256Of);
     // A finding may have been kept while the hash was made: what is signed is the record as it stands.
     if (recordOf(record.getState()) !== given) continue;
-    const entry = make({ id, signedAt: clock.instant(), coreVersion: CORE_VERSION, ...hashes });
+    const entry = make({ id, signedAt: clock.instant(), coreVersion: CORE_VERSION, ...hashes }, given);
     record.getState().sign(entry);
     await changeSettings(program, { reader: entry.author.name, licence: entry.author.licence });
     await saver.flush();

@@ -148,8 +148,14 @@ export const signedEntry: fc.Arbitrary<
       answers: fc.option(fc.constantFrom('o0', 'o1')),
       disagreement: fc.option(fc.constantFrom(...DISAGREEMENTS)),
       windows: fc.array(restingWindow, { maxLength: 3 }),
+      reading: fc.option(fc.record({ startedAt: instant, lookedAt: fc.option(instant) })),
     })
-    .map((rest) => (id: string) => ({ ...rest, id, kind: 'opinion' as const })),
+    .map(({ reading, ...rest }) => (id: string) => ({
+      ...rest,
+      ...(reading === null ? {} : { reading }),
+      id,
+      kind: 'opinion' as const,
+    })),
   fc
     .record({ ...link, withdraws: fc.constantFrom('o0', 'o1'), reason: words })
     .map((rest) => (id: string) => ({ ...rest, id, kind: 'withdrawal' as const })),

@@ -12,6 +12,7 @@ import {
   DISAGREEMENT_WORDS,
   differenceSentence,
   LINK_SENTENCES,
+  lookingWords,
   restingWords,
   SIGNING_DOES_NOT_SHOW,
   SIGNING_SHOWS,
@@ -75,6 +76,7 @@ function opinionBlocks(opinion: Opinion, link: CheckedLink, input: SheetInput): 
 function saidFacts(opinion: Opinion, { settings }: SheetInput): Fact[] {
   const { author, finding, confidence, reasons, nextTest, coreVersion, signedAt } = opinion;
   const named = settings.include.signers;
+  const looking = lookingWords(opinion);
   return [
     fact('finding', 'Finding', FINDING_WORDS[finding]),
     { id: 'confidence', words: 'How sure', value: numberCell(confidence, 0, '%', settings.decimalSign) },
@@ -82,6 +84,7 @@ function saidFacts(opinion: Opinion, { settings }: SheetInput): Fact[] {
     { id: 'author', words: 'Signed by', value: privateCell(author.name, named) },
     { id: 'licence', words: 'Licence', value: privateCell(author.licence, named) },
     fact('signedAt', 'Signed', instantWords(signedAt)),
+    ...(looking === null ? [] : [fact('looking', 'Blind reading', looking)]),
     fact('coreVersion', 'With version', coreVersion),
     { id: 'reasons', words: 'Reasons', value: textCell(reasons) },
     { id: 'nextTest', words: 'The test that would settle it', value: textCell(nextTest) },

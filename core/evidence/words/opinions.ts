@@ -7,7 +7,7 @@ import type { Disagreement, Opinion, RestingWindow } from '../../record/opinionS
 import type { VehicleRecord } from '../../record/schema.ts';
 import type { DecimalSign } from '../sheet.ts';
 import { KEPT_SPACE, showNumber } from './numbers.ts';
-import { stretchWords } from './quantities.ts';
+import { instantWords, stretchWords } from './quantities.ts';
 import { sureBriefly } from './sure.ts';
 import { bankWords, conditionWords, FINDING_WORDS, measureWords, metWords, WINDOW_KIND_WORDS } from './terms.ts';
 
@@ -43,6 +43,13 @@ export const SIGNING_DOES_NOT_SHOW =
 /** "85 % sure: very likely". */
 export function sureWords({ confidence }: Pick<Opinion, 'confidence'>): string {
   return `${confidence}${KEPT_SPACE}% sure: ${confidenceWords(confidence)}`;
+}
+
+/** "signed before looking", or when the reader had looked; null where the opinion came from no blind reading. */
+export function lookingWords({ reading }: Pick<Opinion, 'reading'>): string | null {
+  if (reading === undefined) return null;
+  if (reading.lookedAt === null) return 'signed before looking';
+  return `signed after looking at ${instantWords(reading.lookedAt)}`;
 }
 
 /** "Hold, 61.2 to 121.2 s, bank 1, van-before.csv"; a capture that the record does not have goes by its hash. */

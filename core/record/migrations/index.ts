@@ -2,13 +2,14 @@
 
 import { RECORD_VERSION } from '../schema.ts';
 import { opinions } from './0002-opinions.ts';
+import { blindReading } from './0003-blind-reading.ts';
 import type { Migration } from './migration.ts';
 
 /** A record of whatever version: an object with a version. */
 export type AnyRecord = { readonly version: number } & Readonly<Record<string, unknown>>;
 
 /** Every step since the first form. */
-export const MIGRATIONS: readonly Migration[] = checkedMigrations([opinions], RECORD_VERSION);
+export const MIGRATIONS: readonly Migration[] = checkedMigrations([opinions, blindReading], RECORD_VERSION);
 
 /** The list itself if it leads from version 1 to `newest` without a gap. Anything else is a mistake in the program. */
 export function checkedMigrations(migrations: readonly Migration[], newest: number): readonly Migration[] {

@@ -2,6 +2,7 @@ import {
   coreSaidWords,
   DISAGREEMENT_WORDS,
   LINK_SENTENCES,
+  lookingWords,
   restingWords,
   sureWords,
 } from '../../../core/evidence/words/opinions.ts';
@@ -24,6 +25,7 @@ interface OpinionReportProps {
 /** One opinion in whole. */
 export function OpinionReport({ opinion, record, link, withdrawn }: OpinionReportProps) {
   const { author, finding, signedAt, coreVersion, reasons, nextTest, windows } = opinion;
+  const looking = lookingWords(opinion);
   return (
     <article className="opinion" aria-label={`Opinion of ${author.name}`} data-opinion={opinion.id}>
       <p className={`resultWords ${finding}`}>
@@ -37,6 +39,7 @@ export function OpinionReport({ opinion, record, link, withdrawn }: OpinionRepor
         <dd>
           {author.name}
           {author.licence !== '' && `, ${author.licence}`}, {instantWords(signedAt)}, version {coreVersion}
+          {looking !== null && `; ${looking}`}
         </dd>
         {opinion.answers !== null && (
           <>

@@ -7,7 +7,7 @@ import { readRecord } from '../../../../core/record/readRecord.ts';
 import { RECORD_VERSION } from '../../../../core/record/schema.ts';
 import { vehicleRecord } from '../../../property/recordArbitraries.ts';
 
-const KEPT = readFileSync(join(import.meta.dirname, '../../../fixtures/records/v2.json'), 'utf8');
+const KEPT = readFileSync(join(import.meta.dirname, '../../../fixtures/records/v3.json'), 'utf8');
 
 /** The kept record with something changed at a path. */
 function changed(path: readonly string[], value: unknown): string {

@@ -11,7 +11,7 @@ const arrival = { newId: 'two', instant: '2026-11-28T09:30:00+01:00' };
 describe('a record that came in a bundle', () => {
   it('is taken in as it stands where its vehicle is not known', () => {
     const received = vehicle('Van 14');
-    expect(receiveRecord({ received, known: null, ...arrival })).toBe(received);
+    expect(receiveRecord({ received, known: null, ...arrival })).toEqual(received);
   });
 
   it('becomes a vehicle of its own, with a marked name, where its vehicle is known', () => {
