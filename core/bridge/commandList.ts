@@ -340,6 +340,13 @@ export const COMMANDS: readonly CommandEntry[] = [
     alsoCalled: ['second', 'reader', 'compare', 'beside', 'chain', 'signed', 'withdraw'],
   },
   {
+    id: 'vehicle.look',
+    words: 'Look now: end the blind reading',
+    menu: 'vehicle',
+    key: null,
+    alsoCalled: ['show', 'hidden', 'first', 'reader', 'unblind', 'reveal', 'see'],
+  },
+  {
     id: 'vehicle.columns',
     words: 'Columns of this capture…',
     menu: 'vehicle',

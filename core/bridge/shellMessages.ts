@@ -223,9 +223,12 @@ export const SHELL_REQUESTS = {
     ask: z.strictObject({ token }),
     reply: z.union([z.strictObject({ ok: z.literal(true), bundle: receivedBundleSchema }), refused]),
   },
-  /** Takes in a bundle that was checked before: its record becomes a vehicle, its captures are kept with it. */
+  /**
+   * Takes in a bundle that was checked before: its record becomes a vehicle, its captures are kept with it. `blind` where
+   * its reader does not want to see what the first one came to.
+   */
   takeBundle: {
-    ask: z.strictObject({ token, manifestSha256: sha256 }),
+    ask: z.strictObject({ token, manifestSha256: sha256, blind: z.boolean() }),
     reply: z.union([z.strictObject({ ok: z.literal(true), vehicleId }), refused]),
   },
   /** Calls off whatever is being packed, checked or taken in; it is refused with the problem id 'cancelled'. */

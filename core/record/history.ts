@@ -126,8 +126,8 @@ export function absorb(history: History, edit: Edit): History {
 
 /**
  * Adds what a reader signed, and closes the history behind it: undo takes back neither the signature nor what the signer was
- * given. No diff knows of opinions, so no undo can reach one. An opinion that came from the blind
- * reading under way ends it; one taken over from elsewhere does not. An id that is taken is a mistake and throws.
+ * given. No diff knows of opinions, so no undo can reach one. An opinion that came from the blind reading under way ends it;
+ * one taken over from elsewhere does not. An id that is taken is a mistake and throws.
  */
 export function sign(history: History, entry: Signed): History {
   const { record } = endGesture(history);

@@ -18,17 +18,22 @@ export interface Receipt {
 const LONGEST_NAME = 450;
 
 /**
- * The record to keep. A vehicle that is not known here is taken in as it stands, but for a blind reading of
- * whoever sent it, which is theirs. One that is known stays as it is: the
- * received record becomes a vehicle of its own beside it, under the new id and with a name that says when it came; where
- * both say the same there is nothing to take in, and the known record itself is given back.
+ * The record to keep. A vehicle that is not known here is taken in as it stands, but for a blind reading of whoever sent
+ * it, which is theirs. One that is known stays as it is: the received record becomes a vehicle of its own beside it, under
+ * the new id and with a name that says when it came; where both say the same there is nothing to take in, and the known
+ * record itself is given back.
  */
 export function receiveRecord({ received, known, newId, instant }: Receipt): VehicleRecord {
   const own = { ...received, blindReading: null };
   if (known === null) return own;
-  if (sameValue(own, { ...known, blindReading: null })) return known;
+  if (saysTheSame(received, known)) return known;
   const { identity } = own;
   return { ...own, id: newId, identity: { ...identity, name: markedName(identity.name, instant) } };
+}
+
+/** Whether two records say the same of a vehicle, whoever read which of them blind. */
+export function saysTheSame(one: VehicleRecord, other: VehicleRecord): boolean {
+  return sameValue({ ...one, blindReading: null }, { ...other, blindReading: null });
 }
 
 function markedName(name: string, instant: string): string {

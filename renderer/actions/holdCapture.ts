@@ -1,6 +1,7 @@
 import type { CaptureSummary } from '../../core/bridge/coreMessages.ts';
 import { questionUnderWay } from '../plot/settled.ts';
 import type { Program } from '../program/program.ts';
+import { readsBlind } from '../state/recordStore.ts';
 import { traceSource } from '../worker/traceSource.ts';
 import { firstView } from '../workspace/firstPanes.ts';
 import type { ReadFile } from './readPicked.ts';
@@ -20,6 +21,13 @@ export async function holdCapture(program: Program, captureId: string, file: Rea
     choice: file.choice,
   });
   if (before !== undefined && before.summary.key !== key) void core.ask('close', { key: before.summary.key });
+  await askOffers(program, captureId);
+}
+
+/** Asks for the windows that the core offers in a held capture. None are asked for while the vehicle is read blind. */
+export async function askOffers({ core, captures, record }: Program, captureId: string): Promise<void> {
+  const key = captures.getState().held[captureId]?.summary.key;
+  if (key === undefined || readsBlind(record.getState())) return;
   const answered = questionUnderWay(); // the window has not settled before its offers are there
   try {
     const offers = await core.ask('suggest', { key });

@@ -4,7 +4,7 @@ import { keepFindings as keepFindingsEdit } from '../../core/record/edits/findin
 import type { KeptFinding } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { wholeRecordOf } from '../state/recordStore.ts';
 
 /**
  * Writes the findings into the record as they stand, with the version that made them. No step of undo, and no change
@@ -12,7 +12,7 @@ import { recordOf } from '../state/recordStore.ts';
  * had found is shown beside them as long as the vehicle is open (T-EV-3).
  */
 export function keepFindings(program: Program, score: VehicleScore): void {
-  const record = recordOf(program.record.getState());
+  const record = wholeRecordOf(program.record.getState());
   if (record === null) return;
   const findings = madeFindings(score).map((made): KeptFinding => {
     const before = record.findings[made.id];
@@ -21,7 +21,7 @@ export function keepFindings(program: Program, score: VehicleScore): void {
   });
   const others = Object.values(record.findings).filter(({ coreVersion }) => coreVersion !== CORE_VERSION);
   if (others.length > 0)
-    program.score.setState({ byOtherCore: Object.fromEntries(others.map((one) => [one.id, one])) });
+    program.wholeScore.setState({ byOtherCore: Object.fromEntries(others.map((one) => [one.id, one])) });
   program.record.getState().absorb(keepFindingsEdit(findings));
 }
 

@@ -3,7 +3,7 @@ import { judgedStretch } from '../state/selectors/judged.ts';
 
 /** Lays the traces of the model over the rear sensor while they are switched on, for the stretch that is looked at. */
 export function keepModelTraces(program: Program): () => void {
-  const { workspace, captures, record, score, core, notices } = program;
+  const { workspace, captures, record, wholeScore, core, notices } = program;
   let asked = '';
 
   const look = async (): Promise<void> => {
@@ -12,11 +12,11 @@ export function keepModelTraces(program: Program): () => void {
     const key = JSON.stringify(question);
     if (key === asked) return;
     asked = key;
-    if (score.getState().model.length > 0) score.setState({ model: [] });
+    if (wholeScore.getState().model.length > 0) wholeScore.setState({ model: [] });
     if (question === null) return;
     const outcome = await core.ask('modelTraces', question);
     if (asked !== key || !outcome.ok) return;
-    score.setState({ model: outcome.value });
+    wholeScore.setState({ model: outcome.value });
     if (outcome.value.length === 0) {
       notices.getState().say('No model can be followed in this window: it needs both sensors and quicker values.');
     }

@@ -8,7 +8,7 @@ import { tellScoring } from './keepScoring.ts';
 
 /** Scores the offer that is being looked at, so that its finding can be read before it is accepted. */
 export function keepOfferScore(program: Program): () => void {
-  const { workspace, captures, record, score, core } = program;
+  const { workspace, captures, record, wholeScore, core } = program;
   let asked = '';
 
   const look = async (): Promise<void> => {
@@ -18,11 +18,11 @@ export function keepOfferScore(program: Program): () => void {
     if (key === asked) return;
     asked = key;
     if (found === null || selected === null) {
-      if (score.getState().offer !== null) score.setState({ offer: null });
+      if (wholeScore.getState().offer !== null) wholeScore.setState({ offer: null });
       return;
     }
     const { id } = selected;
-    score.setState({ offer: { id, scores: null } });
+    wholeScore.setState({ offer: { id, scores: null } });
     const scores: WindowScore[] = [];
     for (const question of found) {
       const outcome = await core.ask('scoreWindow', question);
@@ -30,7 +30,7 @@ export function keepOfferScore(program: Program): () => void {
       if (outcome.ok) scores.push(outcome.value);
       else tellScoring(program, outcome.problem);
     }
-    score.setState({ offer: { id, scores } });
+    wholeScore.setState({ offer: { id, scores } });
   };
 
   const stops = [workspace, captures, record].map((store) => store.subscribe(() => void look()));

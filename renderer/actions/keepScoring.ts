@@ -6,12 +6,12 @@ import { evidenceOf } from '../../core/record/evidenceOf.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import type { HeldCapture } from '../state/captureStore.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { wholeRecordOf } from '../state/recordStore.ts';
 import { keepFindings } from './keepFindings.ts';
 
 /** Begins to watch. The returned function stops it. */
 export function keepScoring(program: Program): () => void {
-  const { record, captures, score, core, notices } = program;
+  const { record, captures, wholeScore, core, notices } = program;
   let asked = '';
   let running = false;
 
@@ -21,21 +21,21 @@ export function keepScoring(program: Program): () => void {
     for (let next = nextQuestion(program, asked); next !== null; next = nextQuestion(program, asked)) {
       asked = next.key;
       const whole = isWhole(program); // as asked: a capture that is opened meanwhile is not in the answer
-      score.setState({ pending: true });
+      wholeScore.setState({ pending: true });
       const outcome = await core.ask('scoreVehicle', next.question);
-      if (recordOf(record.getState())?.id !== next.vehicleId) continue;
+      if (wholeRecordOf(record.getState())?.id !== next.vehicleId) continue;
       if (outcome.ok) {
-        score.setState({ score: outcome.value, problem: null });
+        wholeScore.setState({ score: outcome.value, problem: null });
         notices.getState().clear('score');
         if (whole) keepFindings(program, outcome.value);
       } else {
-        score.setState({ problem: outcome.problem });
+        wholeScore.setState({ problem: outcome.problem });
         // What was found before stays on the page, and must not pass for what is true now.
         if (nextQuestion(program, asked) === null) tellScoring(program, outcome.problem);
       }
     }
     running = false;
-    score.setState({ pending: false });
+    wholeScore.setState({ pending: false });
   };
 
   const stops = [record.subscribe(() => void scoreAll()), captures.subscribe(() => void scoreAll())];
@@ -50,11 +50,11 @@ export function tellScoring({ notices }: Program, problem: Problem): void {
 /** Findings made while a capture is not open say less than those that are kept, and do not take their place. */
 function isWhole({ record, captures }: Program): boolean {
   const { held } = captures.getState();
-  return Object.keys(recordOf(record.getState())?.captures ?? {}).every((id) => held[id] !== undefined);
+  return Object.keys(wholeRecordOf(record.getState())?.captures ?? {}).every((id) => held[id] !== undefined);
 }
 
 function nextQuestion(program: Program, asked: string) {
-  const vehicle = recordOf(program.record.getState());
+  const vehicle = wholeRecordOf(program.record.getState());
   if (vehicle === null) return null;
   const question = vehicleQuestion(vehicle, program.captures.getState().held);
   const key = `${vehicle.id} ${JSON.stringify(question)}`;

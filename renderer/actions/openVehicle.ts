@@ -1,5 +1,6 @@
 // Opening and leaving vehicles. What was open is saved before it is left; where that fails it stays open.
 
+import { isReadBlind } from '../../core/record/blindReading.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
@@ -86,11 +87,12 @@ function putAway(program: Program): void {
   for (const place of ['vehicle', 'score', 'locate', 'export'] as const) program.notices.getState().clear(place);
   record.getState().closeVehicle();
   program.workspace.getState().restore(FRESH_VIEW);
-  program.score.setState(NO_SCORE);
+  program.wholeScore.setState(NO_SCORE);
 }
 
 function enter(program: Program, record: VehicleRecord, readOnly: boolean, view: ViewState): void {
-  program.score.setState(NO_SCORE);
-  program.workspace.getState().restore(view);
+  program.wholeScore.setState(NO_SCORE);
+  // What the program says of two windows, or draws over the traces, is not shown while the record is read blind.
+  program.workspace.getState().restore(isReadBlind(record) ? { ...view, compare: null, ghosts: false } : view);
   program.record.getState().open(record, readOnly);
 }

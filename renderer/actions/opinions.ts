@@ -7,7 +7,7 @@ import type { Opinion, RestingWindow, Signed } from '../../core/record/opinionSc
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { wholeRecordOf } from '../state/recordStore.ts';
 import { changeSettings } from './changeSettings.ts';
 import { sha256Of } from './sha256.ts';
 
@@ -59,11 +59,11 @@ async function signNext(program: Program, make: (link: Link, given: VehicleRecor
   const id = program.newId();
   record.getState().endGesture();
   for (;;) {
-    const given = recordOf(record.getState());
+    const given = wholeRecordOf(record.getState());
     if (given === null) throw new Error('there is no vehicle to sign an opinion on');
     const hashes = await nextLink(given, sha256Of);
     // A finding may have been kept while the hash was made: what is signed is the record as it stands.
-    if (recordOf(record.getState()) !== given) continue;
+    if (wholeRecordOf(record.getState()) !== given) continue;
     const entry = make({ id, signedAt: clock.instant(), coreVersion: CORE_VERSION, ...hashes }, given);
     record.getState().sign(entry);
     await changeSettings(program, { reader: entry.author.name, licence: entry.author.licence });
@@ -72,12 +72,12 @@ async function signNext(program: Program, make: (link: Link, given: VehicleRecor
   }
 }
 
-function restOn({ record, score }: Program, windowIds: readonly string[]): RestingWindow[] {
-  const vehicle = recordOf(record.getState());
+function restOn({ record, wholeScore }: Program, windowIds: readonly string[]): RestingWindow[] {
+  const vehicle = wholeRecordOf(record.getState());
   if (vehicle === null) return [];
   return Object.values(vehicle.windows)
     .filter(({ id }) => windowIds.includes(id))
-    .flatMap((window) => restingWindow(window, vehicle, score.getState().score, CORE_VERSION) ?? []);
+    .flatMap((window) => restingWindow(window, vehicle, wholeScore.getState().score, CORE_VERSION) ?? []);
 }
 
 const tidyAuthor = ({ name, licence }: Opinion['author']) => ({

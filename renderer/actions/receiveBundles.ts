@@ -4,7 +4,7 @@ import type { Picked, ReceivedBundle } from '../../core/bridge/shellMessages.ts'
 import { continuingOpinions } from '../../core/opinions/continuing.ts';
 import type { Problem } from '../../core/reading/problem.ts';
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { wholeRecordOf } from '../state/recordStore.ts';
 import { openVehicle } from './openVehicle.ts';
 import { refreshShelf } from './refreshShelf.ts';
 import { sha256Of } from './sha256.ts';
@@ -26,12 +26,15 @@ export function showReceived({ dialogs }: Program, bundles: readonly ReceivedBun
   else dialogs.getState().show({ kind: 'received', bundles: [first, ...others] });
 }
 
-/** Takes a bundle in and opens the vehicle that it has become. False where it could not be, which is told. */
-export async function takeBundle(program: Program, bundle: ReceivedBundle): Promise<boolean> {
+/**
+ * Takes a bundle in and opens the vehicle that it has become, to be read blind first or with all it holds. False where it
+ * could not be, which is told.
+ */
+export async function takeBundle(program: Program, bundle: ReceivedBundle, blind: boolean): Promise<boolean> {
   const { shell, notices } = program;
   const { token, manifestSha256, sha256 } = bundle;
   notices.getState().clear('open');
-  const taken = await shell.takeBundle({ token, manifestSha256 });
+  const taken = await shell.takeBundle({ token, manifestSha256, blind });
   if (!taken.ok) {
     notices.getState().tell('open', taken.problem);
     return false;
@@ -50,7 +53,7 @@ export async function takeBundle(program: Program, bundle: ReceivedBundle): Prom
 export async function takeOpinions(program: Program, bundle: ReceivedBundle): Promise<boolean> {
   const { record, notices, saver } = program;
   notices.getState().clear('open');
-  const open = () => recordOf(record.getState());
+  const open = () => wholeRecordOf(record.getState());
   if (open()?.id !== bundle.vehicleId && !(await openVehicle(program, bundle.vehicleId))) return false;
   const here = open();
   if (here === null) return false;

@@ -1,6 +1,6 @@
 import { removeCapture as removeCaptureEdit } from '../../core/record/edits/captures.ts';
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { readsBlind, recordOf } from '../state/recordStore.ts';
 import { goToCapture } from './jump.ts';
 
 /**
@@ -11,6 +11,10 @@ export function removeCapture(program: Program, captureId: string): void {
   const { record, workspace, notices } = program;
   const name = recordOf(record.getState())?.captures[captureId]?.name;
   if (name === undefined) return;
+  if (readsBlind(record.getState())) {
+    notices.getState().say('Captures stay while you read blind: what is hidden on them would go with them.');
+    return;
+  }
   record.getState().edit(removeCaptureEdit(captureId));
   if (workspace.getState().captureId === captureId) {
     const left = Object.values(recordOf(record.getState())?.captures ?? {})[0];

@@ -2,18 +2,19 @@ import { printSheet } from '../actions/exportSheet.ts';
 import { pickCaptures } from '../actions/openCaptures.ts';
 import { refreshShelf } from '../actions/refreshShelf.ts';
 import { goToStart } from '../actions/vehicles.ts';
+import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { always, type Command, unless } from './command.ts';
-import { withoutCapture, withoutEditing, withoutScore, withoutVehicle } from './reasons.ts';
+import { firstReason, whileBlind, withoutCapture, withoutEditing, withoutScore, withoutVehicle } from './reasons.ts';
 
 export const FILE_COMMANDS: readonly Command[] = [
   always('file.open', (program) => pickCaptures(program)),
   always('file.openSample', ({ dialogs }) => dialogs.getState().show({ kind: 'samples' })),
-  unless('file.exportSheet', withoutVehicle, ({ dialogs }) => dialogs.getState().show({ kind: 'sheet' })),
-  unless('file.print', withoutVehicle, (program) => printSheet(program)),
+  unless('file.exportSheet', withoutSheet, ({ dialogs }) => dialogs.getState().show({ kind: 'sheet' })),
+  unless('file.print', withoutSheet, (program) => printSheet(program)),
   unless(
     'file.exportBundle',
-    (program) => withoutEditing(program) ?? withoutScore(program),
+    (program) => firstReason(withoutEditing(program), whileBlind(program), withoutScore(program)),
     ({ dialogs }) => dialogs.getState().show({ kind: 'bundle' }),
   ),
   unless('file.exportPicture', withoutCapture, ({ dialogs }) => dialogs.getState().show({ kind: 'picture' })),
@@ -39,3 +40,8 @@ export const FILE_COMMANDS: readonly Command[] = [
   always('file.settings', ({ dialogs }) => dialogs.getState().show({ kind: 'settings' })),
   unless('file.closeCapture', withoutVehicle, (program) => goToStart(program)),
 ];
+
+/** A sheet is what the program says of the vehicle. */
+function withoutSheet(program: Program): string | null {
+  return firstReason(withoutVehicle(program), whileBlind(program));
+}

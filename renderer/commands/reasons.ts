@@ -1,7 +1,7 @@
 // Why a command cannot run now: one sentence each, in the words of the page, saying what to do first.
 
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { readsBlind, recordOf } from '../state/recordStore.ts';
 import { openOffers } from '../state/selectors/offers.ts';
 import { chosenWindow, shownCapture } from '../state/selectors/shown.ts';
 
@@ -23,6 +23,10 @@ export function withoutCapture(program: Program): string | null {
   return shownCapture(program) === null ? 'Open a capture first.' : null;
 }
 
+export function whileBlind({ record }: Program): string | null {
+  return readsBlind(record.getState()) ? 'You are reading blind: sign your opinion first, or look now.' : null;
+}
+
 export function withoutWindow(program: Program): string | null {
   return withoutCapture(program) ?? (chosenWindow(program) === null ? 'Select a window first.' : null);
 }
@@ -38,6 +42,8 @@ export function withoutCursor(program: Program): string | null {
 export function withoutOffer(program: Program): string | null {
   const shown = shownCapture(program);
   if (shown === null) return 'Open a capture first.';
+  const blind = whileBlind(program);
+  if (blind !== null) return blind;
   const open = openOffers(shown, recordOf(program.record.getState()));
   return open.length === 0 ? 'No offer is open in this capture.' : null;
 }

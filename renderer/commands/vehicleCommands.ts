@@ -1,9 +1,10 @@
+import { lookNow } from '../actions/blindReading.ts';
 import { repairsIn } from '../actions/changeRepair.ts';
 import { archiveVehicle, beginVehicle } from '../actions/vehicles.ts';
 import type { Program } from '../program/program.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { readsBlind, recordOf } from '../state/recordStore.ts';
 import { always, type Command, stateFor, unless } from './command.ts';
-import { firstReason, withoutCapture, withoutEditing, withoutVehicle } from './reasons.ts';
+import { firstReason, whileBlind, withoutCapture, withoutEditing, withoutVehicle } from './reasons.ts';
 
 export const VEHICLE_COMMANDS: readonly Command[] = [
   always('vehicle.new', (program) => beginVehicle(program)),
@@ -31,6 +32,7 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
   unless('vehicle.opinions', withoutOpinions, ({ dialogs }) =>
     dialogs.getState().show({ kind: 'opinions', opinionId: null }),
   ),
+  unless('vehicle.look', withNothingHidden, lookNow),
   unless(
     'vehicle.columns',
     (program) => firstReason(withoutCapture(program), withoutEditing(program)),
@@ -47,7 +49,13 @@ export const VEHICLE_COMMANDS: readonly Command[] = [
 
 function withoutOpinions(program: Program): string | null {
   const signed = Object.keys(recordOf(program.record.getState())?.opinions ?? {}).length;
-  return firstReason(withoutVehicle(program), signed === 0 ? 'No opinion is signed on this vehicle yet.' : null);
+  const none = signed === 0 ? 'No opinion is signed on this vehicle yet.' : null;
+  return firstReason(withoutVehicle(program), whileBlind(program), none);
+}
+
+function withNothingHidden(program: Program): string | null {
+  const nothing = readsBlind(program.record.getState()) ? null : 'Nothing is hidden in this vehicle.';
+  return firstReason(withoutEditing(program), nothing);
 }
 
 function withoutRepairs(program: Program): string | null {

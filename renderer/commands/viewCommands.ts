@@ -7,7 +7,7 @@ import { chosenWindow, shownCapture, shownView } from '../state/selectors/shown.
 import { themeOf } from '../state/settingsStore.ts';
 import { withOverlay } from '../workspace/firstPanes.ts';
 import { always, type Command, toggle, unless } from './command.ts';
-import { firstReason, withoutCapture, withoutCursor, withoutWindow } from './reasons.ts';
+import { firstReason, whileBlind, withoutCapture, withoutCursor, withoutWindow } from './reasons.ts';
 
 export const VIEW_COMMANDS: readonly Command[] = [
   unless('view.whole', withoutCapture, (program) => {
@@ -78,6 +78,7 @@ export const VIEW_COMMANDS: readonly Command[] = [
     (program) =>
       firstReason(
         withoutCapture(program),
+        whileBlind(program),
         judgedStretch(program) === null ? 'Select a window or an offer first.' : null,
       ),
   ),

@@ -5,7 +5,15 @@ import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { chosenWindow, shownView } from '../state/selectors/shown.ts';
 import { type Command, unless } from './command.ts';
-import { firstReason, withoutCapture, withoutCursor, withoutEditing, withoutOffer, withoutWindow } from './reasons.ts';
+import {
+  firstReason,
+  whileBlind,
+  withoutCapture,
+  withoutCursor,
+  withoutEditing,
+  withoutOffer,
+  withoutWindow,
+} from './reasons.ts';
 
 export const WINDOW_COMMANDS: readonly Command[] = [
   unless('window.mark', editing(withoutCapture), (program) => {
@@ -38,7 +46,8 @@ export const WINDOW_COMMANDS: readonly Command[] = [
     'window.compare',
     (program) => {
       const windows = Object.keys(recordOf(program.record.getState())?.windows ?? {}).length;
-      return windows < 2 ? 'Mark two windows first: one to compare with the other.' : null;
+      const few = windows < 2 ? 'Mark two windows first: one to compare with the other.' : null;
+      return firstReason(whileBlind(program), few);
     },
     (program) => {
       if (program.workspace.getState().compare !== null) program.workspace.getState().set({ compare: null });

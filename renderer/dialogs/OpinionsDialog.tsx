@@ -10,7 +10,7 @@ import { recordOf } from '../state/recordStore.ts';
 import { useCheckedOpinions } from '../vehicle/useCheckedOpinions.ts';
 import { Button } from '../widgets/Button.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
-import { SelectField } from '../widgets/SelectField.tsx';
+import { type Choice, SelectField } from '../widgets/SelectField.tsx';
 import type { DialogProps } from './dialogProps.ts';
 import { OpinionReport } from './opinions/OpinionReport.tsx';
 import { opinionChoices } from './opinions/opinionChoices.ts';
@@ -35,7 +35,7 @@ function Opinions({ record, opinionId, onClose }: OpinionsProps) {
   const choices = opinionChoices(record);
   const [firstId, setFirstId] = useState(opinionId ?? choices.at(-1)?.value ?? '');
   const first = opinionOf(record, firstId);
-  const [besideId, setBesideId] = useState(first?.answers ?? '');
+  const [besideId, setBesideId] = useState(() => (first === null ? '' : besideOf(first, choices)));
   const beside = besideId === firstId ? null : opinionOf(record, besideId);
   const readOnly = useStore(store, (state) => state.readOnly);
   if (first === null) return null;
@@ -101,6 +101,12 @@ function Opinions({ record, opinionId, onClose }: OpinionsProps) {
       </div>
     </Dialog>
   );
+}
+
+/** What is read beside an opinion at first: the one that it answers; what a blind reading hid, where it came from one. */
+function besideOf({ id, answers, reading }: Opinion, choices: readonly Choice<string>[]): string {
+  if (answers !== null || reading === undefined) return answers ?? '';
+  return choices.filter(({ value }) => value !== id).at(-1)?.value ?? '';
 }
 
 function opinionOf(record: VehicleRecord, id: string): Opinion | null {

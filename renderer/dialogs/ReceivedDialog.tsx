@@ -10,6 +10,7 @@ import { instantWords } from '../words/times.ts';
 import { Problems } from '../workspace/Problems.tsx';
 import { ManifestHash } from './ManifestHash.tsx';
 import { NewOpinions } from './opinions/NewOpinions.tsx';
+import { ReadingOrder } from './ReadingOrder.tsx';
 
 interface ReceivedDialogProps {
   /** The first is shown; the others follow when it goes. */
@@ -28,9 +29,11 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
   const program = useProgram();
   const [bundle, ...others] = bundles;
   const [taking, setTaking] = useState(false);
-  const take = async (deed: typeof takeBundle): Promise<void> => {
+  // Whoever has the vehicle already has seen most of it.
+  const [blind, setBlind] = useState(bundle.here === 'nothing');
+  const take = async (deed: () => Promise<boolean>): Promise<void> => {
     setTaking(true);
-    const taken = await deed(program, bundle).finally(() => setTaking(false));
+    const taken = await deed().finally(() => setTaking(false));
     if (taken) showReceived(program, others);
   };
   return (
@@ -46,7 +49,7 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
             <Button
               look="outline"
               reason={taking ? 'It is being taken in.' : null}
-              onPress={() => void take(takeOpinions)}
+              onPress={() => void take(() => takeOpinions(program, bundle))}
             >
               Take over the opinions
             </Button>
@@ -54,7 +57,7 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
           <Button
             look="main"
             reason={taking ? 'It is being taken in.' : reasonAgainst(bundle)}
-            onPress={() => void take(takeBundle)}
+            onPress={() => void take(() => takeBundle(program, bundle, blind))}
           >
             {TAKE_WORDS[bundle.here]}
           </Button>
@@ -76,6 +79,7 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
       )}
       {hereWords(bundle) !== null && <p>{hereWords(bundle)}</p>}
       <NewOpinions bundle={bundle} />
+      {(bundle.here === 'nothing' || bundle.here === 'other') && <ReadingOrder blind={blind} onBlind={setBlind} />}
     </Dialog>
   );
 }

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { useProgram } from '../program/programContext.ts';
-import { recordOf } from '../state/recordStore.ts';
+import { readsBlind, recordOf } from '../state/recordStore.ts';
 import { windowScoresOf } from '../state/scoreStore.ts';
 import { type Tab, Tabs } from '../widgets/Tabs.tsx';
 import { CaptureFacts } from './CaptureFacts.tsx';
@@ -52,13 +52,15 @@ function OfWindow() {
   const windowId = useStore(program.workspace, (state) => state.windowId);
   const window = useStore(program.record, (state) => recordOf(state)?.windows[windowId ?? '']);
   const score = useStore(program.score, (state) => state.score);
+  const blind = useStore(program.record, readsBlind);
   if (offered) return <OfferReport />;
   if (window === undefined) {
     return (
       <div className="report">
         <h2>No window is selected</h2>
         <p className="soft">
-          A window is a stretch that is judged. Accept an offer of the program, or drag over the traces to mark one.
+          A window is a stretch that is judged. {blind ? 'Drag' : 'Accept an offer of the program, or drag'} over the
+          traces to mark one.
         </p>
       </div>
     );

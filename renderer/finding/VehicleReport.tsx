@@ -2,8 +2,10 @@ import { useStore } from 'zustand';
 import { bankWords } from '../../core/evidence/words/terms.ts';
 import type { BankVerdict, Verdict } from '../../core/findings/finding.ts';
 import { useProgram } from '../program/programContext.ts';
+import { readsBlind } from '../state/recordStore.ts';
 import { ProblemNote } from '../widgets/ProblemNote.tsx';
 import { Blockers } from './Blockers.tsx';
+import { HiddenFinding } from './HiddenFinding.tsx';
 import { NextTests } from './NextTests.tsx';
 import { OtherCore } from './OtherCore.tsx';
 import { Reasons } from './Reasons.tsx';
@@ -17,6 +19,15 @@ export function VehicleReport() {
   const score = useStore(program.score, (state) => state.score);
   const problem = useStore(program.score, (state) => state.problem);
   const offered = useOfferedInstead();
+  const blind = useStore(program.record, readsBlind);
+  if (blind) {
+    return (
+      <div className="report">
+        <h2>Vehicle</h2>
+        <HiddenFinding />
+      </div>
+    );
+  }
   if (score === null) {
     return (
       <div className="report">

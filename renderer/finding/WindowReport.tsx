@@ -1,11 +1,15 @@
 import { Pencil } from 'lucide-react';
+import { useStore } from 'zustand';
 import { bankWords, WINDOW_KIND_WORDS } from '../../core/evidence/words/terms.ts';
 import type { WindowScore } from '../../core/findings/finding.ts';
 import type { RecordWindow } from '../../core/record/schema.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
+import { useProgram } from '../program/programContext.ts';
+import { readsBlind } from '../state/recordStore.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
 import { ORIGIN_WORDS } from '../words/terms.ts';
 import { stretchWords } from '../words/times.ts';
+import { HiddenFinding } from './HiddenFinding.tsx';
 import { OtherCore } from './OtherCore.tsx';
 import { ScoreSheets } from './ScoreSheet.tsx';
 
@@ -17,6 +21,7 @@ interface WindowReportProps {
 
 /** The finding of a marked window. */
 export function WindowReport({ window, scores }: WindowReportProps) {
+  const blind = useStore(useProgram().record, readsBlind);
   return (
     <div className="report" aria-live="off">
       <div className="reportHead">
@@ -29,7 +34,8 @@ export function WindowReport({ window, scores }: WindowReportProps) {
         </div>
         <CommandButton id="window.times" icon={Pencil} words="Edit" />
       </div>
-      {scores.length === 0 && <p>Not scored yet: its capture is not open.</p>}
+      {blind && <HiddenFinding />}
+      {!blind && scores.length === 0 && <p>Not scored yet: its capture is not open.</p>}
       <OtherCore findingId={`window-${window.id}`} />
       <ScoreSheets scores={scores} />
     </div>

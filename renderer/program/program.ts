@@ -6,6 +6,7 @@ import { createRecordStore, type RecordStore } from '../state/recordStore.ts';
 import { createScoreStore, type ScoreStore } from '../state/scoreStore.ts';
 import { createSettingsStore, type SettingsStore } from '../state/settingsStore.ts';
 import { createShelfStore, type ShelfStore } from '../state/shelfStore.ts';
+import { type ShownScores, shownScores } from '../state/shownScores.ts';
 import { createWorkspaceStore, type WorkspaceStore } from '../state/workspaceStore.ts';
 import type { CoreClient } from '../worker/coreClient.ts';
 import type { Clock } from './clock.ts';
@@ -28,7 +29,10 @@ export interface Program extends Surroundings {
   readonly workspace: WorkspaceStore;
   /** Captures the core holds, and files being read. */
   readonly captures: CaptureStore;
-  readonly score: ScoreStore;
+  /** What the core said, as the screens may see it. */
+  readonly score: ShownScores;
+  /** All that the core said, for what works by itself and for what is signed; never to be shown. */
+  readonly wholeScore: ScoreStore;
   readonly settings: SettingsStore;
   readonly dialogs: DialogStore;
   readonly notices: NoticeStore;
@@ -38,6 +42,7 @@ export interface Program extends Surroundings {
 
 export function createProgram(surroundings: Surroundings): Program {
   const record = createRecordStore();
+  const wholeScore = createScoreStore();
   const notices = createNoticeStore();
   return {
     ...surroundings,
@@ -46,7 +51,8 @@ export function createProgram(surroundings: Surroundings): Program {
     saver: createSaver({ ...surroundings, record, notices }),
     workspace: createWorkspaceStore(),
     captures: createCaptureStore(),
-    score: createScoreStore(),
+    wholeScore,
+    score: shownScores(wholeScore, record),
     settings: createSettingsStore(),
     dialogs: createDialogStore(),
     shelf: createShelfStore(),

@@ -2,7 +2,7 @@ import type { ShellBridge } from '../../core/bridge/shellMessages.ts';
 import type { Problem } from '../../core/reading/problem.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { NoticeStore } from '../state/noticeStore.ts';
-import { type RecordStore, recordOf } from '../state/recordStore.ts';
+import { type RecordStore, wholeRecordOf } from '../state/recordStore.ts';
 import type { Clock } from './clock.ts';
 
 /** Edits closer together than this are saved at once. */
@@ -67,7 +67,7 @@ export function createSaver({ shell, record, notices, clock }: Parts): Saver {
       later(TRY_AGAIN_MS);
       return false;
     }
-    if (recordOf(record.getState()) === onDisk) record.getState().saved('saved');
+    if (wholeRecordOf(record.getState()) === onDisk) record.getState().saved('saved');
     return true;
   };
 

@@ -1,6 +1,7 @@
 // The order of a start: hear the shell, learn what is kept, open what was asked for or what was open last.
 
 import type { Picked } from '../../core/bridge/shellMessages.ts';
+import { keepOffers } from '../actions/blindReading.ts';
 import { reopenCaptures } from '../actions/findCaptures.ts';
 import { keepInStep } from '../actions/keepInStep.ts';
 import { keepModelTraces } from '../actions/keepModelTraces.ts';
@@ -40,6 +41,7 @@ export async function startProgram(program: Program): Promise<void> {
 function keepEverything(program: Program): void {
   program.saver.start();
   keepScoring(program);
+  keepOffers(program);
   keepOfferScore(program);
   keepModelTraces(program);
   keepInStep(program);

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { isReadBlind, shownOf } from '../../core/record/blindReading.ts';
 import type { Edit } from '../../core/record/edits/edit.ts';
 import {
   abandonGesture,
@@ -6,6 +7,7 @@ import {
   beginGesture,
   endGesture,
   type History,
+  look,
   perform,
   redo,
   redoWords,
@@ -42,6 +44,8 @@ export interface RecordState {
   absorb(edit: Edit): void;
   /** Adds what a reader signed; undo goes no further back. */
   sign(entry: Signed): void;
+  /** Ends a blind reading at this instant. */
+  look(instant: string): void;
   undo(): void;
   redo(): void;
   saved(save: SaveState): void;
@@ -71,6 +75,7 @@ export function createRecordStore(): RecordStore {
       abandonGesture: () => change(abandonGesture),
       absorb: (edit) => change((history) => absorb(history, edit)),
       sign: (entry) => change((history) => sign(history, entry)),
+      look: (instant) => change((history) => look(history, instant)),
       undo: () => change(undo),
       redo: () => change(redo),
       saved: (save) => set({ save }),
@@ -78,8 +83,28 @@ export function createRecordStore(): RecordStore {
   });
 }
 
-/** The record, or null where no vehicle is open. */
-export const recordOf = (state: RecordState): VehicleRecord | null => state.history?.record ?? null;
+/**
+ * The record as it may be shown, or null where no vehicle is open: without what a blind reading hides. Whatever is shown,
+ * copied or handed over is made from this one; the same object as long as the record is the same.
+ */
+export function recordOf(state: RecordState): VehicleRecord | null {
+  const whole = wholeRecordOf(state);
+  if (whole === null) return null;
+  const shown = SHOWN.get(whole) ?? shownOf(whole);
+  SHOWN.set(whole, shown);
+  return shown;
+}
+
+const SHOWN = new WeakMap<VehicleRecord, VehicleRecord>();
+
+/** All of the record, to be saved, scored and signed; never to be shown. */
+export const wholeRecordOf = (state: RecordState): VehicleRecord | null => state.history?.record ?? null;
+
+/** Whether the open vehicle is read blind. */
+export function readsBlind(state: RecordState): boolean {
+  const whole = wholeRecordOf(state);
+  return whole !== null && isReadBlind(whole);
+}
 
 /** The vehicle that a file opened now would join, or null where there is none or it is being put away. */
 export const openVehicleId = (state: RecordState): string | null =>

@@ -1,17 +1,20 @@
 import { Diff, FileText, FolderOpen, StickyNote, Thermometer } from 'lucide-react';
 import { useStore } from 'zustand';
+import { isReadBlind } from '../../core/record/blindReading.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { useOfferedInstead } from '../finding/useOfferedInstead.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { Toolbar } from '../widgets/Toolbar.tsx';
+import { BlindBar } from './BlindBar.tsx';
 import { Problems } from './Problems.tsx';
 
 /** What is known, in words; before anything has been judged, what to do. */
 function topSentence(record: VehicleRecord | null, sentence: string | null): string {
   if (record === null) return '';
   const { captures, windows, readings } = record;
+  if (isReadBlind(record)) return 'Blind reading: mark what you would judge, then sign your own opinion.';
   const isEmpty = (entries: object): boolean => Object.keys(entries).length === 0;
   if (!isEmpty(windows) || !isEmpty(readings)) return sentence ?? 'Reading.';
   if (isEmpty(captures)) return 'No capture yet. Open one, or drop it on this window.';
@@ -34,6 +37,7 @@ export function TopLine() {
         <CommandButton id="window.compare" icon={Diff} words="Compare windows" />
         <CommandButton id="file.exportSheet" icon={FileText} words="Evidence sheet" />
       </Toolbar>
+      {record !== null && isReadBlind(record) && <BlindBar />}
       <Problems places={['open', 'locate', 'save', 'vehicle', 'score', 'export']} />
     </header>
   );

@@ -105,6 +105,7 @@ describe('the second reader, on another computer', () => {
     const dialog = dialogOf(second, 'Bundle: bay 3');
     await dialog.waitFor();
     expect(await seen(dialog.locator('code'))).toBe(manifestSha256);
+    await dialog.getByRole('radio', { name: /^Everything at once/ }).check();
     await dialog.getByRole('button', { name: 'Take it in' }).click();
     await dialog.waitFor({ state: 'hidden' });
     await listOf(second, 'Windows').getByText('Hold 1').waitFor();
@@ -142,6 +143,7 @@ describe('the second reader, on another computer', () => {
     expect(left.filter((path) => statSync(path).isFile())).toEqual([]);
     await openByDialog(second, bundle);
     const dialog = dialogOf(second, 'Bundle: bay 3');
+    await dialog.getByRole('radio', { name: /^Everything at once/ }).check();
     await dialog.getByRole('button', { name: 'Take it in' }).click();
     await dialog.waitFor({ state: 'hidden' });
     await listOf(second, 'Windows').getByText('Hold 1').waitFor();

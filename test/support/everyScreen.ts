@@ -35,7 +35,7 @@ const DIALOGS: readonly (readonly [command: string, title: string | RegExp])[] =
 /** Parts of the vehicle's details. */
 const DETAILS = ['Identity', 'Codes and complaint', 'Exhaust', 'Warranty and costs'];
 
-/** Shows each screen and lets `look` see it, by name. Begins on the start page, ends with a comparison. */
+/** Shows each screen and lets `look` see it, by name. Begins on the start page, ends with a blind reading. */
 export async function everyScreen(stage: Stage, look: (name: string) => Promise<void>): Promise<void> {
   const { page, choose, settled } = stage;
   await page.locator('[data-sample]').first().waitFor();
@@ -66,6 +66,7 @@ export async function everyScreen(stage: Stage, look: (name: string) => Promise<
   await page.locator('.margin.right').waitFor();
   await comparison(stage);
   await look('a comparison');
+  await blindReading(stage, look);
 }
 
 async function accept({ page, settled }: Stage): Promise<void> {
@@ -167,4 +168,20 @@ async function comparison(stage: Stage): Promise<void> {
   await page.getByRole('button', { name: 'Compare', exact: true }).click();
   await page.locator('.margin.right table').waitFor();
   await settled();
+}
+
+/** A bundle that is read blind: nothing marked yet, then a window and its hidden finding. */
+async function blindReading({ page, choose, settled, openBundle }: Stage, look: (name: string) => Promise<void>) {
+  await openBundle();
+  const received = page.getByRole('dialog', { name: /^Bundle: / });
+  await received.getByRole('radio', { name: /^Blind first/ }).check();
+  await look('a bundle that will be read blind');
+  await received.getByRole('button', { name: /^Take it in/ }).click();
+  await received.waitFor({ state: 'hidden' });
+  await page.locator('.traceStack figure').first().waitFor();
+  await settled();
+  await look('a blind reading');
+  await choose('window.mark');
+  await page.locator('.margin.right').getByText('is hidden while you read blind').waitFor();
+  await look('a window in a blind reading');
 }

@@ -4,6 +4,7 @@ import type { ReceivedBundle, ShellBridge } from '../../core/bridge/shellMessage
 import { readBundle } from '../../core/evidence/bundle/readBundle.ts';
 import { writeBundle } from '../../core/evidence/bundle/writeBundle.ts';
 import { continuingOpinions } from '../../core/opinions/continuing.ts';
+import { startBlindReading } from '../../core/record/blindReading.ts';
 import { receiveRecord } from '../../core/record/receiveRecord.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
@@ -89,14 +90,14 @@ export function standInBundles(ground: BundleGround): BundleRequests {
       };
       return { ok: true, bundle };
     },
-    takeBundle: async ({ token }) => {
+    takeBundle: async ({ token, blind }) => {
       const opened = await open(token);
       if (!opened.ok) return opened;
       const { record, captures } = opened.value;
       const known = ground.known(record.id);
       const kept = receiveRecord({ received: record, known, newId: `${record.id}-beside`, instant: MADE_AT });
       for (const { name, bytes } of captures) ground.keepCapture(name, await sha256Of(bytes), bytes);
-      ground.keep(kept);
+      ground.keep(blind ? startBlindReading(kept, MADE_AT) : kept);
       return { ok: true, vehicleId: kept.id };
     },
     cancelBundle: async () => null,

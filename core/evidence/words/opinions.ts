@@ -45,11 +45,11 @@ export function sureWords({ confidence }: Pick<Opinion, 'confidence'>): string {
   return `${confidence}${KEPT_SPACE}% sure: ${confidenceWords(confidence)}`;
 }
 
-/** "signed before looking", or when the reader had looked; null where the opinion came from no blind reading. */
+/** Whether it was read blind, or when its reader had looked; null where the opinion came from no blind reading. */
 export function lookingWords({ reading }: Pick<Opinion, 'reading'>): string | null {
   if (reading === undefined) return null;
-  if (reading.lookedAt === null) return 'signed before looking';
-  return `signed after looking at ${instantWords(reading.lookedAt)}`;
+  if (reading.lookedAt === null) return 'blind, signed before looking';
+  return `had seen, looked on ${instantWords(reading.lookedAt)}`;
 }
 
 /** "Hold, 61.2 to 121.2 s, bank 1, van-before.csv"; a capture that the record does not have goes by its hash. */

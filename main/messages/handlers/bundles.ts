@@ -2,8 +2,8 @@ import { randomUUID } from 'node:crypto';
 import type { ReceivedBundle } from '../../../core/bridge/shellMessages.ts';
 import { continuingOpinions } from '../../../core/opinions/continuing.ts';
 import type { Problem } from '../../../core/reading/problem.ts';
-import { receiveRecord } from '../../../core/record/receiveRecord.ts';
-import { sameValue } from '../../../core/record/sameValue.ts';
+import { startBlindReading } from '../../../core/record/blindReading.ts';
+import { receiveRecord, saysTheSame } from '../../../core/record/receiveRecord.ts';
 import type { VehicleRecord } from '../../../core/record/schema.ts';
 import type { ToldBundle } from '../../bundles/bundleWorker.ts';
 import type { PlacedCapture } from '../../bundles/weighCaptures.ts';
@@ -39,23 +39,20 @@ export function bundleHandlers({
       const known = await store.known(opened.value.record.id);
       return { ok: true, bundle: await received(token, file.name, opened.value, known) };
     },
-    async takeBundle({ token, manifestSha256 }) {
+    async takeBundle({ token, manifestSha256, blind }) {
       const file = library.tokens.find(token);
       const told = checked.get(token);
       if (file === null || told?.manifestSha256 !== manifestSha256) return { ok: false, problem: notPicked() };
       const known = await store.known(told.record.id);
       if (known === 'unreadable') return { ok: false, problem: unreadableHere(told.record) };
-      const record = receiveRecord({
-        received: told.record,
-        known: known === 'none' ? null : known,
-        newId: randomUUID(),
-        instant: localInstant(new Date()),
-      });
+      const instant = localInstant(new Date());
+      const here = known === 'none' ? null : known;
+      const record = receiveRecord({ received: told.record, known: here, newId: randomUUID(), instant });
       if (record === known) return { ok: true, vehicleId: record.id };
       const { path, name } = file;
       const kept = await bundles.keep({ path, name, manifestSha256, folder: store.capturesFolder(record.id) });
       if (!kept.ok) return kept;
-      const saved = await store.save(record);
+      const saved = await store.save(blind ? startBlindReading(record, instant) : record);
       return saved.saved ? { ok: true, vehicleId: record.id } : { ok: false, problem: saved.problem };
     },
     cancelBundle() {
@@ -102,7 +99,7 @@ async function received(
 function hereOf(record: VehicleRecord, known: VehicleRecord | 'none' | 'unreadable'): ReceivedBundle['here'] {
   if (known === 'none') return 'nothing';
   if (known === 'unreadable') return 'unreadable';
-  return sameValue(record, known) ? 'same' : 'other';
+  return saysTheSame(record, known) ? 'same' : 'other';
 }
 
 const notPicked = (): Problem => ({

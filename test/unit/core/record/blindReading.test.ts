@@ -83,7 +83,7 @@ describe('H1: a blind reading', () => {
   it('ends with an opinion of its own, which says it was signed before looking', async () => {
     const entry = await ownEntry(blind());
     const { record } = sign(startHistory(blind()), entry);
-    expect(entry.kind === 'opinion' && lookingWords(entry)).toBe('signed before looking');
+    expect(entry.kind === 'opinion' && lookingWords(entry)).toBe('blind, signed before looking');
     expect(shownOf(record)).toBe(record);
     expect(Object.keys(record.opinions)).toEqual(['o1', 'o2', 'o3', 'mine']);
     expect(vehicleRecordSchema.safeParse(record).error).toBeUndefined();
@@ -98,7 +98,7 @@ describe('H1: a blind reading', () => {
 
   it('makes later opinions say when their reader had looked', async () => {
     const entry = await ownEntry(lookedAt(blind(), LOOKED));
-    expect(entry.kind === 'opinion' && lookingWords(entry)).toMatch(/^signed after looking at .*2026/);
+    expect(entry.kind === 'opinion' && lookingWords(entry)).toMatch(/^had seen, looked on .*2026/);
     expect(readingNow({ ...keptRecord(), blindReading: null })).toEqual({});
     expect(lookingWords(anOpinion('plain'))).toBeNull();
   });

@@ -94,7 +94,7 @@ describe('a bundle that is opened', () => {
     const windows = Object.keys(vehicleOf(sender).windows).length;
     expect(windows).toBeGreaterThan(0);
     expect(received).toMatchObject({ here: 'nothing', manifestSha256: made.manifestSha256, windows });
-    expect(await takeBundle(there.program, received)).toBe(true);
+    expect(await takeBundle(there.program, received, false)).toBe(true);
     await there.quiet();
     const sent = vehicleOf(sender);
     const identity = { ...sent.identity, plate: '', customer: '', complaint: '' };
@@ -109,7 +109,7 @@ describe('a bundle that is opened', () => {
     if (made === undefined) throw new Error('no finding was kept');
     const there = await startWindow();
     await openPicked(there.program, [there.file('van.zip', bytes)]);
-    await takeBundle(there.program, receivedIn(there)[0]);
+    await takeBundle(there.program, receivedIn(there)[0], false);
     await there.quiet();
     expect(there.program.score.getState().byOtherCore).toEqual({});
     const other = { ...made, coreVersion: '0.0.9', sentence: 'It stores.' };
@@ -127,7 +127,7 @@ describe('a bundle that is opened', () => {
     await openPicked(window.program, [window.file('van.tailtrace-bundle', bytes)]);
     const [received] = receivedIn(window);
     expect(received.here).toBe('other');
-    expect(await takeBundle(window.program, received)).toBe(true);
+    expect(await takeBundle(window.program, received, false)).toBe(true);
     await window.quiet();
     expect(vehicleOf(window).identity.name).toBe('Van 14 (invented) (received 2026-11-24)');
     const loaded = await window.program.shell.loadVehicle({ id: mine.id });
@@ -141,7 +141,7 @@ describe('a bundle that is opened', () => {
     await signOpinion(first.program, draft);
     const second = await startWindow();
     await openPicked(second.program, [second.file('to.zip', await bundleOf(first))]);
-    await takeBundle(second.program, receivedIn(second)[0]);
+    await takeBundle(second.program, receivedIn(second)[0], false);
     await second.quiet();
     const answers = Object.keys(vehicleOf(second).opinions)[0] ?? '';
     const author = { name: 'B', licence: '' };

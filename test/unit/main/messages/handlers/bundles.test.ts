@@ -91,9 +91,9 @@ async function check({ library, answers }: Computer, path: string) {
   return checked.bundle;
 }
 
-async function take(there: Computer, path: string): Promise<string> {
+async function take(there: Computer, path: string, blind = false): Promise<string> {
   const { token, manifestSha256 } = await check(there, path);
-  const taken = await there.answers.takeBundle({ token, manifestSha256 });
+  const taken = await there.answers.takeBundle({ token, manifestSha256, blind });
   if (!taken.ok) throw new Error(taken.problem.what);
   return taken.vehicleId;
 }
@@ -122,6 +122,17 @@ describe('a bundle that is taken in', () => {
     const place = there.library.tokens.find(found?.token ?? '')?.path ?? '';
     expect(readFileSync(place, 'utf8')).toBe(CAPTURE);
     expect(place.startsWith(there.vehicles)).toBe(true);
+  });
+
+  it('is kept whole where it is read blind first, with the time at which that began', async () => {
+    const path = await bundleOf(record());
+    const there = await computer('receiver');
+    const { blindReading, ...rest } = await kept(there, await take(there, path, true));
+    const { blindReading: _, ...sent } = record();
+    expect(rest).toEqual(sent);
+    const before = { windows: Object.keys(sent.windows), notes: Object.keys(sent.notes) };
+    expect(blindReading).toEqual({ startedAt: expect.stringMatching(/^\d{4}-\d\d-\d\dT/), lookedAt: null, before });
+    expect(await check(there, path)).toMatchObject({ here: 'same' });
   });
 
   it('never writes over the vehicle that is there: it comes beside it', async () => {
@@ -164,7 +175,7 @@ describe('a bundle that is taken in', () => {
     writeFileSync(file, 'damaged');
     const { token, manifestSha256, here } = await check(there, path);
     expect(here).toBe('unreadable');
-    const taken = await there.answers.takeBundle({ token, manifestSha256 });
+    const taken = await there.answers.takeBundle({ token, manifestSha256, blind: false });
     expect(taken).toMatchObject({ ok: false, problem: { id: 'bundle.unreadableHere', where: 'Van 14' } });
     expect(readFileSync(file, 'utf8')).toBe('damaged');
   });
@@ -177,7 +188,10 @@ describe('a bundle that is taken in', () => {
       { token: 'nobody’s', manifestSha256 },
       { token, manifestSha256: sha256Of('another') },
     ]) {
-      expect(await there.answers.takeBundle(ask)).toMatchObject({ ok: false, problem: { id: 'bundle.notPicked' } });
+      expect(await there.answers.takeBundle({ ...ask, blind: false })).toMatchObject({
+        ok: false,
+        problem: { id: 'bundle.notPicked' },
+      });
     }
     expect(await there.store.list()).toEqual([]);
   });
