@@ -2,6 +2,7 @@ import { ROLE_FACTS } from '../../core/capture/roles.ts';
 import { bankWords, measureWords, roleWords } from '../../core/evidence/words/terms.ts';
 import type { WindowScore } from '../../core/findings/finding.ts';
 import type { Program } from '../program/program.ts';
+import { readsBlind } from '../state/recordStore.ts';
 import { windowScoresOf } from '../state/scoreStore.ts';
 import { chosenWindow, shownCapture, shownView } from '../state/selectors/shown.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
@@ -11,7 +12,11 @@ import { stretchWords } from '../words/times.ts';
 export async function copyValues(program: Program): Promise<void> {
   const lines = [...(await cursorLines(program)), ...measureLines(program)];
   if (lines.length === 0) {
-    program.notices.getState().say('Put the cursor on the traces or select a window first.');
+    const blind = readsBlind(program.record.getState());
+    const nothing = blind
+      ? 'Put the cursor on the traces first; measures are hidden while you read blind.'
+      : 'Put the cursor on the traces or select a window first.';
+    program.notices.getState().say(nothing);
     return;
   }
   await program.shell.copyText({ text: `${lines.map((cells) => cells.map(plain).join('\t')).join('\n')}\n` });
