@@ -34,7 +34,7 @@ export function ReadingOrder({ blind, onBlind }: ReadingOrderProps) {
         </label>
       ))}
       <p className="soft">
-        Who has seen an opinion tends to agree with it. You may look at any time; the record then says when. This is
+        Whoever has seen an opinion tends to agree with it. You may look at any time; the record then says when. This is
         courtesy and honest book-keeping, not secrecy: the bundle holds all of it, and any editor shows it.
       </p>
     </fieldset>

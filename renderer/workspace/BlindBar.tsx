@@ -7,11 +7,11 @@ export function BlindBar() {
     <section className="blindBar" aria-label="Blind reading">
       <EyeOff size={20} strokeWidth={1.6} aria-hidden="true" />
       <p>
-        What the first reader marked, noted and signed, and all that the program says of this vehicle, is hidden so that
-        your opinion is your own.{' '}
+        The first reader’s marks, notes and opinions, and all that the program says, are hidden so that your opinion is
+        your own.{' '}
         <span className="soft">
-          It ends when you sign. Looking now is kept in the record, with the time. This is courtesy and honest
-          book-keeping, not secrecy: the files hold all of it.
+          It ends when you sign; looking now is recorded, with the time. Courtesy, not secrecy: the files hold all of
+          it.
         </span>
       </p>
       <div className="blindDeeds">

@@ -97,7 +97,7 @@ describe('a second reader who reads blind first', () => {
     await takeIn('second');
     expect(await topSentence(program)).toContain('Blind reading');
     const bar = program.page.getByRole('region', { name: 'Blind reading' });
-    expect(await seen(bar)).toContain('is hidden so that your opinion is your own');
+    expect(await seen(bar)).toContain('are hidden so that your opinion is your own');
     expect(await seen(listOf(program, 'Captures'))).toContain('bay 3.csv');
     expect(await program.page.locator('.traceStack figure').count()).toBeGreaterThan(2);
     expect(JSON.stringify(await kept())).toMatch(/WINDOWCANARY.*NOTECANARY.*REASONCANARY/s);
