@@ -37,6 +37,15 @@ export async function openEarlierSave(program: Program, id: string, generation: 
   return false;
 }
 
+/** Goes back to an earlier save of the open vehicle. What a reader has seen since stays seen. */
+export async function goBackTo(program: Program, generation: string): Promise<void> {
+  const { record } = program;
+  const open = recordOf(record.getState());
+  if (open === null || !(await leaveVehicle(program))) return;
+  const lookedAt = open.blindReading?.lookedAt ?? null;
+  if ((await openEarlierSave(program, open.id, generation)) && lookedAt !== null) record.getState().look(lookedAt);
+}
+
 /** Opens a record that was not kept before; it is saved at once. */
 export async function openRecord(program: Program, record: VehicleRecord): Promise<boolean> {
   if (!(await leaveVehicle(program))) return false;

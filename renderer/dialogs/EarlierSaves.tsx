@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { EarlierSave } from '../../core/bridge/shellMessages.ts';
-import { leaveVehicle, openEarlierSave } from '../actions/openVehicle.ts';
+import { goBackTo } from '../actions/openVehicle.ts';
 import { useProgram } from '../program/programContext.ts';
 import { Button } from '../widgets/Button.tsx';
 import { instantWords } from '../words/times.ts';
@@ -21,9 +21,9 @@ export function EarlierSaves({ vehicleId, onChosen }: EarlierSavesProps) {
       </Button>
     );
   }
-  const goBack = async (generation: string): Promise<void> => {
+  const goBack = (generation: string): void => {
     onChosen();
-    if (await leaveVehicle(program)) await openEarlierSave(program, vehicleId, generation);
+    void goBackTo(program, generation);
   };
   return (
     <section>
@@ -32,7 +32,7 @@ export function EarlierSaves({ vehicleId, onChosen }: EarlierSavesProps) {
       <ul className="shelfList">
         {saves.map(({ generation, savedAt, kind }) => (
           <li key={generation}>
-            <button type="button" onClick={() => void goBack(generation)}>
+            <button type="button" onClick={() => goBack(generation)}>
               <span>Go back to {instantWords(savedAt)}</span>
               <span className="soft">{kind === 'saved' ? 'an ordinary save' : 'set aside'}</span>
             </button>

@@ -10,7 +10,7 @@ import { makePicture } from '../../../../renderer/actions/makePicture.ts';
 import { makeSheet } from '../../../../renderer/actions/makeSheet.ts';
 import { writeNote } from '../../../../renderer/actions/notesAndReadings.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
-import { openVehicle } from '../../../../renderer/actions/openVehicle.ts';
+import { goBackTo, openVehicle } from '../../../../renderer/actions/openVehicle.ts';
 import { type OpinionDraft, signOpinion } from '../../../../renderer/actions/opinions.ts';
 import { takeBundle } from '../../../../renderer/actions/receiveBundles.ts';
 import { removeCapture } from '../../../../renderer/actions/removeCapture.ts';
@@ -166,6 +166,21 @@ describe('H1: a bundle that is read blind first', () => {
     expect(reasonAgainst(window, 'vehicle.look')).toBe('Nothing is hidden in this vehicle.');
     const id = await signOpinion(window.program, MINE);
     expect(shownIn(window).opinions[id]).toMatchObject({ reading: { lookedAt: blindReading?.lookedAt } });
+  });
+
+  it('stays seen when its reader goes back to a save from before the look', async () => {
+    const window = await second(true);
+    const before = await keptIn(window);
+    await lookNow(window.program);
+    const { blindReading } = await keptIn(window);
+    const { shell } = window.program;
+    const restoreVehicle: typeof shell.restoreVehicle = async ({ id }) => {
+      await shell.saveVehicle({ record: before });
+      return shell.loadVehicle({ id });
+    };
+    await goBackTo({ ...window.program, shell: { ...shell, restoreVehicle } }, 'an earlier one');
+    await window.quiet();
+    expect((await keptIn(window)).blindReading).toEqual(blindReading);
   });
 
   it('hides nothing of another vehicle that is opened next', async () => {
