@@ -6,7 +6,7 @@ import type { CaptureRef } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { fileName, htmlOf, tellExported } from './exportSheet.ts';
-import { makeSheet } from './makeSheet.ts';
+import { makeSheet, scored } from './makeSheet.ts';
 
 /** A bundle that was written. */
 export interface WrittenBundle {
@@ -35,6 +35,7 @@ export async function exportBundle(
   include: Included,
   captureIds: readonly string[],
 ): Promise<WrittenBundle | null> {
+  await scored(program); // its findings are part of the record that goes with the sheet
   const whole = recordOf(program.record.getState());
   if (whole === null) return null;
   const record = withoutPrivate(whole, include);

@@ -19,10 +19,13 @@ export async function exportSheet(program: Program, sheet: Sheet, kind: SheetKin
   if (content !== undefined) tellExported(program, await shell.exportFile({ suggestedName, kind, content }));
 }
 
-/** Hands the sheet to the system's print dialog, without private fields. */
-export async function printSheet(program: Program, sheet?: Sheet | null): Promise<void> {
+/** Hands a sheet to the system's print dialog: this one, or else one of the vehicle as it stands, without private fields. */
+export async function printSheet(program: Program, sheet?: Sheet): Promise<void> {
   const whole = sheet ?? (await makeSheet(program, NOTHING_PRIVATE));
-  if (whole === null) return;
+  if (whole === null) {
+    program.notices.getState().say('There is no finding, and so no sheet to print.');
+    return;
+  }
   const { problem } = await program.shell.printSheet({ html: htmlOf(whole), paper: whole.paper });
   if (problem !== null) program.notices.getState().tell('export', problem);
 }

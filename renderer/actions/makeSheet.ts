@@ -17,17 +17,18 @@ import { pictureOf } from './makePicture.ts';
 import { sha256Of } from './sha256.ts';
 
 /**
- * The evidence sheet of the open vehicle as it stands now; null while nothing has been scored. `handedOver` is the record
- * that goes with it, where one does: the hash on the sheet is then that record's.
+ * The evidence sheet of the open vehicle as it stands, once it is scored so; null where it cannot be scored or none is open.
+ * `handedOver` is the record that goes with it, where one does: the hash on the sheet is then that record's.
  */
 export async function makeSheet(
   program: Program,
   include: Included,
   handedOver: VehicleRecord | null = null,
 ): Promise<Sheet | null> {
+  await scored(program);
   const record = recordOf(program.record.getState());
-  const { score } = program.score.getState();
-  if (record === null || score === null) return null;
+  const { score, problem } = program.score.getState();
+  if (record === null || score === null || problem !== null) return null;
   const { settings } = program.settings.getState();
   return buildSheet({
     record,
@@ -46,6 +47,18 @@ export async function makeSheet(
       reader: settings.reader,
       coreVersion: CORE_VERSION,
     },
+  });
+}
+
+/** Resolves when no score is under way: until then the last one may be about the windows of a moment ago. */
+export async function scored({ score }: Program): Promise<void> {
+  if (!score.getState().pending) return;
+  await new Promise<void>((resolve) => {
+    const stop = score.subscribe(({ pending }) => {
+      if (pending) return;
+      stop();
+      resolve();
+    });
   });
 }
 

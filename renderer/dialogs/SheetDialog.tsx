@@ -28,21 +28,31 @@ export function SheetDialog({ onClose }: DialogProps) {
   const program = useProgram();
   const [include, setInclude] = useState<Included>(NOTHING_PRIVATE);
   const signed = useStore(program.record, (state) => Object.keys(recordOf(state)?.opinions ?? {}).length > 0);
-  const [sheet, setSheet] = useState<Sheet | null>(null);
+  const [shown, setShown] = useState<{ readonly sheet: Sheet | null; readonly include: Included } | null>(null);
+  const sheet = shown?.sheet ?? null;
+  const scoring = useStore(program.score, (state) => state.pending);
   const [exported, setExported] = useState(false);
 
   useEffect(() => {
     let latest = true;
-    void makeSheet(program, include).then((made) => latest && setSheet(made));
+    void makeSheet(program, include).then((made) => latest && setShown({ sheet: made, include }));
     return () => {
       latest = false;
     };
   }, [program, include]);
 
+  /** With what is ticked now: a preview that still shows what was ticked before is not handed over. */
+  const asTicked = async (): Promise<Sheet | null> =>
+    shown?.include === include && shown.sheet !== null ? shown.sheet : makeSheet(program, include);
   const write = async (kind: SheetKind): Promise<void> => {
-    if (sheet === null) return;
-    await exportSheet(program, sheet, kind);
+    const made = await asTicked();
+    if (made === null) return; // why there is no finding to put on it is told on the page
+    await exportSheet(program, made, kind);
     setExported(true);
+  };
+  const print = async (): Promise<void> => {
+    const made = await asTicked();
+    if (made !== null) await printSheet(program, made);
   };
 
   return (
@@ -58,7 +68,7 @@ export function SheetDialog({ onClose }: DialogProps) {
               Show in its folder
             </Button>
           )}
-          <Button look="outline" icon={Printer} onPress={() => void printSheet(program, sheet)}>
+          <Button look="outline" icon={Printer} onPress={() => void print()}>
             Print
           </Button>
           {KINDS.map(({ kind, words }) => (
@@ -90,7 +100,7 @@ export function SheetDialog({ onClose }: DialogProps) {
           <Problems places={['export']} />
         </fieldset>
         {sheet === null ? (
-          <p>Nothing has been scored yet.</p>
+          <p>{scoring ? 'The vehicle is still being scored.' : 'Nothing has been scored yet.'}</p>
         ) : (
           <SheetPreview html={htmlOf(sheet)} title={sheet.title} />
         )}
