@@ -197,7 +197,9 @@ describe('the repair', () => {
     const table = program.page.getByRole('table');
     await table.first().waitFor();
     expect(await seen(table.first().locator('thead'))).toMatch(/Before\s+After\s+Difference/);
-    expect(await seen(program.page.locator('.compareHead h2'))).toMatch(/^(The conditions of both windows were alike|Not alike: )/);
+    expect(await seen(program.page.locator('.compareHead h2'))).toMatch(
+      /^(The conditions of both windows were alike|Not alike: )/,
+    );
     await choose(program, 'window.compare');
     expectNoErrors(program);
   });
