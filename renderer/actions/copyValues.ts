@@ -2,11 +2,11 @@ import { ROLE_FACTS } from '../../core/capture/roles.ts';
 import { bankWords, measureWords, roleWords } from '../../core/evidence/words/terms.ts';
 import type { WindowScore } from '../../core/findings/finding.ts';
 import type { Program } from '../program/program.ts';
-import { readsBlind } from '../state/recordStore.ts';
+import { readsBlind, recordOf } from '../state/recordStore.ts';
 import { windowScoresOf } from '../state/scoreStore.ts';
 import { chosenWindow, shownCapture, shownView } from '../state/selectors/shown.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
-import { stretchWords } from '../words/times.ts';
+import { stretchWords } from '../words/captureTimes.ts';
 
 /** Puts the values at the cursor and the measures of the chosen window on the clipboard: tabs between, units in the head. */
 export async function copyValues(program: Program): Promise<void> {
@@ -46,7 +46,9 @@ function measureLines(program: Program): string[][] {
   if (window === null) return [];
   const scores = windowScoresOf(program.score.getState().score, window.id);
   return scores.flatMap((score) => [
-    [`${windowName(window)}, ${stretchWords(window)}, ${bankWords(score.bank)}`],
+    [
+      `${windowName(window)}, ${stretchWords(window, recordOf(program.record.getState())?.captures[window.captureId]?.durationS)}, ${bankWords(score.bank)}`,
+    ],
     ['Measure', 'Value', 'Unit', '95 % from', '95 % to'],
     ...measureRows(score),
   ]);

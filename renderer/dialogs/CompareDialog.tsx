@@ -8,7 +8,7 @@ import { windowName } from '../state/selectors/windowNames.ts';
 import { Button } from '../widgets/Button.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
 import { SelectField } from '../widgets/SelectField.tsx';
-import { stretchWords } from '../words/times.ts';
+import { stretchWords } from '../words/captureTimes.ts';
 import type { DialogProps } from './dialogProps.ts';
 
 /** Which window is laid over which. */
@@ -19,10 +19,11 @@ export function CompareDialog({ onClose }: DialogProps) {
     record === null ? null : likelyPair(record, program.workspace.getState().windowId),
   );
   if (record === null || pair === null) return null;
-  const choices = windowsInOrder(record).map((window) => ({
-    value: window.id,
-    words: `${windowName(window)}, ${record.captures[window.captureId]?.name ?? ''}, ${stretchWords(window)}`,
-  }));
+  const choices = windowsInOrder(record).map((window) => {
+    const capture = record.captures[window.captureId];
+    const stretch = stretchWords(window, capture?.durationS);
+    return { value: window.id, words: `${windowName(window)}, ${capture?.name ?? ''}, ${stretch}` };
+  });
   const same = pair.firstId === pair.secondId;
   return (
     <Dialog

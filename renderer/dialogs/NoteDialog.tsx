@@ -23,7 +23,7 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
   const [noteId, setNoteId] = useState(dialog.noteId);
   const latestId = useRef(dialog.noteId);
   const note = useStore(program.record, (state) => recordOf(state)?.notes[noteId ?? '']);
-  const capture = useStore(program.record, (state) => recordOf(state)?.captures[captureId ?? '']?.name);
+  const capture = useStore(program.record, (state) => recordOf(state)?.captures[captureId ?? '']);
   const reader = useStore(program.settings, (state) => state.settings.reader);
 
   const keep = (text: string): void => {
@@ -38,7 +38,9 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
     <Dialog
       title={dialog.noteId === null ? title : 'Note'}
       lead={
-        note === undefined ? `${capture ?? 'The vehicle as a whole'}. It is kept while you type.` : writtenWords(note)
+        note === undefined
+          ? `${capture?.name ?? 'The vehicle as a whole'}. It is kept while you type.`
+          : writtenWords(note)
       }
       onClose={onClose}
       foot={

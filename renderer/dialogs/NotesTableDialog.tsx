@@ -59,7 +59,7 @@ export function NotesTableDialog({ onClose }: DialogProps) {
         <tbody>
           {Object.values(record.notes).map((note) => (
             <tr key={note.id}>
-              <td>{placeWords(note, record.captures[note.captureId ?? '']?.name)}</td>
+              <td>{placeWords(note, record.captures[note.captureId ?? ''])}</td>
               <td className="noteText">{note.text}</td>
               <td>{note.author === '' ? 'not recorded' : note.author}</td>
               <td>{instantWords(note.writtenAt)}</td>

@@ -6,6 +6,7 @@ import { warningRow } from '../../core/words/warningRow.ts';
 import { changeRepair } from '../actions/changeRepair.ts';
 import { useProgram } from '../program/programContext.ts';
 import { Button } from '../widgets/Button.tsx';
+import { keptTogether } from '../words/numbers.ts';
 
 /** Everything odd that reading found. What it repaired can be undone here, and repaired again. */
 export function OddThings({
@@ -25,7 +26,8 @@ export function OddThings({
           {warnings.map((warning, i) => (
             // The same repair, made or undone, stays the same entry, so that its button keeps the focus.
             <li key={`${warning.id} ${warnings.slice(0, i).filter(({ id }) => id === warning.id).length}`}>
-              {warning.detail} {warning.row !== null && <span className="soft">{warningRow(warning)}</span>}
+              {keptTogether(warning.detail)}{' '}
+              {warning.row !== null && <span className="soft">{warningRow(warning)}</span>}
               <Repair captureId={captureId} warning={warning} warnings={warnings} at={i} />
             </li>
           ))}

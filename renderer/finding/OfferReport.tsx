@@ -5,7 +5,7 @@ import { acceptOffer, offersOfShown } from '../actions/windows.ts';
 import { useProgram } from '../program/programContext.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { Button } from '../widgets/Button.tsx';
-import { stretchWords } from '../words/times.ts';
+import { stretchWords } from '../words/captureTimes.ts';
 import { ScoreSheets } from './ScoreSheet.tsx';
 
 /** What an offer would say, read before it is accepted. It is no part of the record and of no verdict yet. */
@@ -13,7 +13,7 @@ export function OfferReport() {
   const program = useProgram();
   const selected = useStore(program.workspace, (state) => state.selected);
   const offered = useStore(program.score, (state) => state.offer);
-  useStore(program.record, recordOf);
+  const record = useStore(program.record, recordOf);
   const offers = offersOfShown(program);
   const offer = offers.find((one) => one.id === selected?.id);
   if (offer === undefined) {
@@ -27,7 +27,8 @@ export function OfferReport() {
         <div>
           <h2>Offer: {WINDOW_KIND_WORDS[window.kind].toLowerCase()}</h2>
           <p className="soft">
-            {stretchWords(window)}, {bankWords(window.bank)}. It counts once you accept it.
+            {stretchWords(window, record?.captures[offer.captureId]?.durationS)}, {bankWords(window.bank)}. It counts
+            once you accept it.
           </p>
         </div>
       </div>

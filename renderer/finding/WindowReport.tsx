@@ -5,10 +5,10 @@ import type { WindowScore } from '../../core/findings/finding.ts';
 import type { RecordWindow } from '../../core/record/schema.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { useProgram } from '../program/programContext.ts';
-import { readsBlind } from '../state/recordStore.ts';
+import { readsBlind, recordOf } from '../state/recordStore.ts';
 import { windowName } from '../state/selectors/windowNames.ts';
+import { stretchWords } from '../words/captureTimes.ts';
 import { ORIGIN_WORDS } from '../words/terms.ts';
-import { stretchWords } from '../words/times.ts';
 import { HiddenFinding } from './HiddenFinding.tsx';
 import { OtherCore } from './OtherCore.tsx';
 import { ScoreSheets } from './ScoreSheet.tsx';
@@ -21,14 +21,16 @@ interface WindowReportProps {
 
 /** The finding of a marked window. */
 export function WindowReport({ window, scores }: WindowReportProps) {
-  const blind = useStore(useProgram().record, readsBlind);
+  const { record } = useProgram();
+  const blind = useStore(record, readsBlind);
+  const captureS = useStore(record, (state) => recordOf(state)?.captures[window.captureId]?.durationS);
   return (
     <div className="report" aria-live="off">
       <div className="reportHead">
         <div>
           <h2>{windowName(window)}</h2>
           <p className="soft">
-            {stretchWords(window)}, {bankWords(window.bank)}, {WINDOW_KIND_WORDS[window.kind].toLowerCase()},{' '}
+            {stretchWords(window, captureS)}, {bankWords(window.bank)}, {WINDOW_KIND_WORDS[window.kind].toLowerCase()},{' '}
             {ORIGIN_WORDS[window.origin]}
           </p>
         </div>

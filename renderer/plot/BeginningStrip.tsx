@@ -1,7 +1,7 @@
 import { useMemo, useRef } from 'react';
 import './traces.css';
 import type { CaptureOutline } from '../../core/bridge/coreMessages.ts';
-import { timeForm } from './axisWords.ts';
+import { timeForm } from '../words/captureTimes.ts';
 import { StripTraces } from './StripTraces.tsx';
 import { TimeAxis } from './TimeAxis.tsx';
 import { themeVariables } from './themeVariables.ts';

@@ -1,7 +1,7 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import './traces.css';
 import type { Stretch } from '../../core/windows/window.ts';
-import { timeForm } from './axisWords.ts';
+import { timeForm } from '../words/captureTimes.ts';
 import { followPointer } from './followPointer.ts';
 import type { OverviewProps } from './overviewProps.ts';
 import { StripMarks } from './StripMarks.tsx';

@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef } from 'react';
 import type { Theme } from '../style/traceColours.ts';
-import type { TimeForm } from './axisWords.ts';
+import type { TimeForm } from '../words/captureTimes.ts';
 import type { Stage } from './stage.ts';
 import { TimeAxisSurface } from './timeAxisSurface.ts';
 

@@ -1,7 +1,7 @@
 import { Fragment, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import './traces.css';
 import { Button } from '../widgets/Button.tsx';
-import { timeForm } from './axisWords.ts';
+import { timeForm } from '../words/captureTimes.ts';
 import { CursorLines } from './CursorLines.tsx';
 import { DifferenceLine } from './DifferenceLine.tsx';
 import { MarkPreview } from './MarkPreview.tsx';

@@ -2,7 +2,8 @@
 // and overlays sign up here and are drawn or placed when the scheduler says so, never on their own.
 
 import type { Stretch } from '../../core/windows/window.ts';
-import { momentWords, secondDigits, type TimeForm, timeWords } from './axisWords.ts';
+import { momentWords, type TimeForm, timeWords } from '../words/captureTimes.ts';
+import { secondDigits } from './axisWords.ts';
 import { type FrameClient, type FrameScheduler, frame } from './frame.ts';
 import { look } from './settled.ts';
 import { TimeScale } from './timeScale.ts';

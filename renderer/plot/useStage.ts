@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { Stretch } from '../../core/windows/window.ts';
-import type { TimeForm } from './axisWords.ts';
+import type { TimeForm } from '../words/captureTimes.ts';
 import { type Placer, Stage } from './stage.ts';
 
 /** The newest value for handlers that are made once. */

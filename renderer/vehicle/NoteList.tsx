@@ -1,13 +1,13 @@
 import { Pencil, Plus, Trash2 } from 'lucide-react';
 import { useStore } from 'zustand';
-import type { Note, VehicleRecord } from '../../core/record/schema.ts';
+import type { CaptureRef, Note, VehicleRecord } from '../../core/record/schema.ts';
 import { goToNote } from '../actions/jump.ts';
 import { deleteNote } from '../actions/notesAndReadings.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { useProgram } from '../program/programContext.ts';
 import { firstWords } from '../state/selectors/onTraces.ts';
 import { IconButton } from '../widgets/Button.tsx';
-import { momentWords, stretchWords } from '../words/times.ts';
+import { momentWords, stretchWords, timeForm } from '../words/captureTimes.ts';
 import { ListPart, Row } from './Row.tsx';
 
 /** Words pinned to a moment, a stretch, or the vehicle. */
@@ -20,7 +20,7 @@ export function NoteList({ record }: { readonly record: VehicleRecord }) {
       empty={notes.length === 0 ? 'Words pinned to a moment or to the vehicle.' : null}
     >
       {notes.map((note) => (
-        <NoteRow key={note.id} note={note} capture={record.captures[note.captureId ?? '']?.name} />
+        <NoteRow key={note.id} note={note} capture={record.captures[note.captureId ?? '']} />
       ))}
     </ListPart>
   );
@@ -35,7 +35,7 @@ function inOrder(a: Note, b: Note): number {
   );
 }
 
-function NoteRow({ note, capture }: { readonly note: Note; readonly capture: string | undefined }) {
+function NoteRow({ note, capture }: { readonly note: Note; readonly capture: CaptureRef | undefined }) {
   const program = useProgram();
   const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'note' && selected.id === note.id);
   const words = firstWords(note.text);
@@ -59,7 +59,11 @@ function NoteRow({ note, capture }: { readonly note: Note; readonly capture: str
   );
 }
 
-export function placeWords(note: Pick<Note, 'startS' | 'endS'>, capture: string | undefined): string {
-  if (note.startS === null) return capture ?? 'Vehicle';
-  return note.endS === null ? `at ${momentWords(note.startS)}` : stretchWords({ startS: note.startS, endS: note.endS });
+export function placeWords(
+  { startS, endS }: Pick<Note, 'startS' | 'endS'>,
+  capture: Pick<CaptureRef, 'name' | 'durationS'> | undefined,
+): string {
+  if (startS === null) return capture?.name ?? 'Vehicle';
+  if (endS !== null) return stretchWords({ startS, endS }, capture?.durationS);
+  return `at ${momentWords(startS, timeForm(capture?.durationS ?? startS), 1)}`;
 }

@@ -14,7 +14,7 @@ import { type Offer, offerName, openOffers } from '../state/selectors/offers.ts'
 import { windowName } from '../state/selectors/windowNames.ts';
 import { Button, IconButton } from '../widgets/Button.tsx';
 import { FindingSign } from '../widgets/Sign.tsx';
-import { stretchWords } from '../words/times.ts';
+import { stretchWords } from '../words/captureTimes.ts';
 import { ListPart, Row } from './Row.tsx';
 
 /** The windows of the vehicle, and the offers of the core for the capture that is shown. */
@@ -32,7 +32,7 @@ export function WindowList({ record }: { readonly record: VehicleRecord }) {
       {windows.map((window) => (
         <WindowRow key={window.id} window={window} record={record} />
       ))}
-      <OfferRows offers={offers} />
+      <OfferRows offers={offers} captureS={held?.summary.durationS} />
     </ListPart>
   );
 }
@@ -48,7 +48,8 @@ function WindowRow({ window, record }: { readonly window: RecordWindow; readonly
   const finding = gravest(scores);
   const name = windowName(window);
   const many = Object.keys(record.captures).length > 1;
-  const where = many ? `${record.captures[window.captureId]?.name ?? ''}, ` : '';
+  const capture = record.captures[window.captureId];
+  const where = many ? `${capture?.name ?? ''}, ` : '';
   const bank = window.bank === null ? '' : `, ${bankWords(window.bank)}`;
   return (
     <Row
@@ -63,7 +64,7 @@ function WindowRow({ window, record }: { readonly window: RecordWindow; readonly
               {scores.length > 1 ? FINDING_WORDS[one.finding].toLowerCase() : FINDING_WORDS[one.finding]}
             </span>
           ))}
-          {`${where}${stretchWords(window)}${bank}`}
+          {`${where}${stretchWords(window, capture?.durationS)}${bank}`}
         </>
       }
       onChoose={() => goToWindow(program, window.id)}
@@ -81,15 +82,21 @@ function WindowRow({ window, record }: { readonly window: RecordWindow; readonly
 /** Offers shown before one asks for all of them. */
 const FIRST_OFFERS = 4;
 
+interface OfferRowsProps {
+  readonly offers: readonly Offer[];
+  /** Length of the capture they lie in, s. */
+  readonly captureS: number | undefined;
+}
+
 /** The offers that tell most first: holds, then cruises and idles; the rest on demand. */
-function OfferRows({ offers }: { readonly offers: readonly Offer[] }) {
+function OfferRows({ offers, captureS }: OfferRowsProps) {
   const [all, setAll] = useState(false);
   const inOrder = [...offers].sort((a, b) => OFFER_RANK[a.window.kind] - OFFER_RANK[b.window.kind]);
   const shown = all ? inOrder : inOrder.slice(0, FIRST_OFFERS);
   return (
     <>
       {shown.map((offer) => (
-        <OfferRow key={offer.id} offer={offer} />
+        <OfferRow key={offer.id} offer={offer} captureS={captureS} />
       ))}
       {offers.length > 1 && (
         <li className="listMore">
@@ -107,24 +114,21 @@ function OfferRows({ offers }: { readonly offers: readonly Offer[] }) {
 
 const OFFER_RANK = { hold: 0, cruise: 1, idle: 2, fuelCut: 3, snap: 4, mixed: 5 } as const;
 
-function OfferRow({ offer }: { readonly offer: Offer }) {
+function OfferRow({ offer, captureS }: { readonly offer: Offer; readonly captureS: number | undefined }) {
   const program = useProgram();
   const chosen = useStore(program.workspace, ({ selected }) => selected?.kind === 'offer' && selected.id === offer.id);
   const { window, id, captureId } = offer;
   const name = offerName(window);
+  const stretch = stretchWords(window, captureS);
   return (
     <Row
       chosen={chosen}
       outlined
       first={`Offer: ${name}`}
-      second={stretchWords(window)}
+      second={stretch}
       onChoose={() => goToOffer(program, id, captureId, window)}
     >
-      <IconButton
-        icon={Check}
-        label={`Accept ${name}, ${stretchWords(window)}`}
-        onPress={() => acceptOffer(program, id)}
-      />
+      <IconButton icon={Check} label={`Accept ${name}, ${stretch}`} onPress={() => acceptOffer(program, id)} />
     </Row>
   );
 }

@@ -1,16 +1,4 @@
-import type { Stretch } from '../../core/windows/window.ts';
 import { KEPT_SPACE, numberWords } from './numbers.ts';
-
-/** Seconds from the start of a capture: "61.2 s", from ten minutes on "24:10.0". */
-export function momentWords(timeS: number): string {
-  return timeS < 600 ? `${numberWords(timeS, 1)}${KEPT_SPACE}s` : clockFace(timeS);
-}
-
-/** "61.2 to 121.2 s", or "24:10.0 to 25:10.0". */
-export function stretchWords(stretch: Stretch): string {
-  if (stretch.endS >= 600) return `${clockFace(stretch.startS)} to ${clockFace(stretch.endS)}`;
-  return `${numberWords(stretch.startS, 1)} to ${numberWords(stretch.endS, 1)}${KEPT_SPACE}s`;
-}
 
 /** How long something lasts: "0.8 s", "60 s", "6 min 53 s", "2 h 40 min". */
 export function durationWords(durationS: number): string {
@@ -33,15 +21,6 @@ export function instantWords(instant: string): string {
     hour: '2-digit',
     minute: '2-digit',
   }).format(date);
-}
-
-function clockFace(timeS: number): string {
-  const tenths = Math.round(timeS * 10);
-  const seconds = (tenths % 600) / 10;
-  const minutes = Math.floor(tenths / 600) % 60;
-  const hours = Math.floor(tenths / 36_000);
-  const small = `${String(minutes).padStart(2, '0')}:${seconds.toFixed(1).padStart(4, '0')}`;
-  return hours === 0 ? small : `${hours}:${small}`;
 }
 
 function pair(large: number, largeUnit: string, small: number, smallUnit: string): string {

@@ -3,8 +3,8 @@ import { useStore } from 'zustand';
 import { ROLE_FACTS } from '../../core/capture/roles.ts';
 import { useProgram } from '../program/programContext.ts';
 import type { HeldCapture } from '../state/captureStore.ts';
+import { momentWords, timeForm } from '../words/captureTimes.ts';
 import { numberWords } from '../words/numbers.ts';
-import { momentWords } from '../words/times.ts';
 
 interface ShownValue {
   readonly channelId: string;
@@ -30,7 +30,10 @@ export function ValuesTable({ held }: { readonly held: HeldCapture }) {
   return (
     <div className="valuesTable">
       <table className="plainTable">
-        <caption>Values at {momentWords(cursorS)}: the last sample of each channel up to there</caption>
+        <caption>
+          Values at {momentWords(cursorS, timeForm(held.summary.durationS), 1)}: the last sample of each channel up to
+          there
+        </caption>
         <thead>
           <tr>
             <th scope="col">Channel</th>

@@ -2,7 +2,7 @@ import { windowsInOrder } from '../../../core/record/inOrder.ts';
 import type { VehicleRecord } from '../../../core/record/schema.ts';
 import { windowName } from '../../state/selectors/windowNames.ts';
 import { CheckField } from '../../widgets/CheckField.tsx';
-import { stretchWords } from '../../words/times.ts';
+import { stretchWords } from '../../words/captureTimes.ts';
 
 interface RestingWindowsProps {
   readonly record: VehicleRecord;
@@ -20,7 +20,7 @@ export function RestingWindows({ record, without, onWithout }: RestingWindowsPro
       {windows.map((window) => (
         <CheckField
           key={window.id}
-          label={`${windowName(window)}, ${stretchWords(window)}, ${record.captures[window.captureId]?.name ?? ''}`}
+          label={`${windowName(window)}, ${stretchWords(window, record.captures[window.captureId]?.durationS)}, ${record.captures[window.captureId]?.name ?? ''}`}
           checked={!without.includes(window.id)}
           onChecked={(checked) => {
             const others = without.filter((id) => id !== window.id);

@@ -15,6 +15,7 @@ it('the start page lists the vehicle that was just put away from its first momen
   await goToStart(program);
   expect(recordOf(program.record.getState())).toBeNull();
   expect(listed[0]).toEqual(['bay-3']);
+  expect(program.notices.getState().words).toBe(''); // "bay-3.csv is open." would no longer be so
 });
 
 it('a vehicle that is deleted is gone from the list, and the start page says so', async () => {
