@@ -1,5 +1,6 @@
 import { tellsOf } from '../../../core/findings/judgeStage.ts';
 import type { VehicleScore } from '../../../core/findings/vehicleScore.ts';
+import { isReadBlind } from '../../../core/record/blindReading.ts';
 import type { VehicleRecord } from '../../../core/record/schema.ts';
 import type { WindowKind } from '../../../core/windows/window.ts';
 import { countWords } from '../../words/numbers.ts';
@@ -21,7 +22,7 @@ export function offeredInstead(
   held: Readonly<Record<string, HeldCapture>>,
   record: VehicleRecord | null,
 ): string | null {
-  if (score === null || record === null) return null;
+  if (score === null || record === null || isReadBlind(record)) return null;
   const judged = Object.keys(record.windows).length + Object.keys(record.readings).length;
   if (judged === 0) return null; // nothing was said yet that would have to be put right
   const stage = score.after === null ? 'before' : 'after';

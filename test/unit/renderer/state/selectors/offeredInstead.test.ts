@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { startBlindReading } from '../../../../../core/record/blindReading.ts';
 import { openPicked } from '../../../../../renderer/actions/openCaptures.ts';
 import { acceptOffer, offersOfShown } from '../../../../../renderer/actions/windows.ts';
 import { recordOf } from '../../../../../renderer/state/recordStore.ts';
@@ -28,6 +29,16 @@ it('points to the steady stretches on offer while only other kinds of windows ar
   expect(said(window)?.replaceAll('\u00a0', ' ')).toContain(
     steady.length === 1 ? '1 steady stretch at' : `${steady.length} steady stretches at`,
   );
+});
+
+it('says nothing to who reads blind', async () => {
+  const { program } = await withAccepted(false);
+  const record = recordOf(program.record.getState());
+  if (record === null) throw new Error('no vehicle is open');
+  const { score } = program.score.getState();
+  const { held } = program.captures.getState();
+  expect(offeredInstead(score, held, record)).not.toBeNull();
+  expect(offeredInstead(score, held, startBlindReading(record, '2026-11-25T08:00:00+01:00'))).toBeNull();
 });
 
 it('says nothing of its own before anything is judged', async () => {
