@@ -3,7 +3,7 @@ import { CAPACITY_GRID_G } from './capacityGrid.ts';
 import { bankSize } from './engineSize.ts';
 import type { CapacityProfile, CapacitySaid } from './fit.ts';
 import { AIR_OXYGEN_MASS_SHARE } from './oxygenFlow.ts';
-import { estimateFrom } from './profile.ts';
+import { estimateFrom, widened } from './profile.ts';
 
 /** What a profile says of a converter, in every measure of storage that is shown. */
 export interface CapacityFacts {
@@ -31,7 +31,9 @@ export type SwingAndAir = Pick<CapacitySaid, 'airGS' | 'airRecorded' | 'swing' |
 
 /** What a profile of one window, or of several together, says of the converter behind that bank of the capture. */
 export function capacityFacts(capture: Capture, of: SwingAndAir, profile: CapacityProfile): CapacityFacts {
-  const { capacityG: bestG, interval } = estimateFrom(profile, SWING_UNKNOWN[of.swingFrom]);
+  const unknown = SWING_UNKNOWN[of.swingFrom];
+  const { capacityG: bestG, interval } = estimateFrom(profile, unknown);
+  const likelihood = widened(profile, unknown);
   const scale = REFERENCE_LITRES / bankSize(capture).litres;
   const perSecond = AIR_OXYGEN_MASS_SHARE * of.airGS * of.swing;
   const [low, high] = interval;
@@ -50,8 +52,8 @@ export function capacityFacts(capture: Capture, of: SwingAndAir, profile: Capaci
       swingFrom: of.swingFrom,
       airRecorded: of.airRecorded,
       profile,
-      logLikelihoodGood: averaged(profile, GOOD_FROM_G / scale, Number.POSITIVE_INFINITY),
-      logLikelihoodDead: averaged(profile, 0, DEAD_UP_TO_G / scale),
+      logLikelihoodGood: averaged(likelihood, GOOD_FROM_G / scale, Number.POSITIVE_INFINITY),
+      logLikelihoodDead: averaged(likelihood, 0, DEAD_UP_TO_G / scale),
     },
     bestG,
     goodG: GHOST_GOOD_G / scale,
@@ -60,16 +62,17 @@ export function capacityFacts(capture: Capture, of: SwingAndAir, profile: Capaci
   };
 }
 
-/** Logarithm of the mean likelihood over the capacities between two limits. */
-function averaged({ capacityG, logLikelihood }: CapacityProfile, fromG: number, toG: number): number {
+/** Logarithm of the mean likelihood over the capacities between two limits, relative to the best capacity. */
+function averaged(likelihood: Float64Array, fromG: number, toG: number): number {
   let sum = 0;
   let count = 0;
-  capacityG.forEach((grams, i) => {
+  CAPACITY_GRID_G.forEach((grams, i) => {
     if (grams < fromG || grams > toG) return;
-    sum += Math.exp(logLikelihood[i] ?? 0);
+    sum += likelihood[i] ?? 0;
     count++;
   });
-  return Math.log(Math.max(1e-12, sum / Math.max(1, count)));
+  const best = likelihood.reduce((high, value) => Math.max(high, value), 0);
+  return Math.log(Math.max(1e-12, sum / Math.max(1, count) / best));
 }
 
 function nearest(grams: number): number {

@@ -7,7 +7,7 @@ import { capacityFacts } from './capacityFacts.ts';
 import type { ConverterFit, FitData, FitOutcome } from './fit.ts';
 import { ghostTraces } from './ghosts.ts';
 import { missTable } from './missTable.ts';
-import { bestLag, logLikelihoods, profileOf } from './profile.ts';
+import { bestPassage, logLikelihoods, profileOf } from './profile.ts';
 import { spreadFit } from './spreadFit.ts';
 import { type WindowInput, windowInput } from './windowInput.ts';
 
@@ -22,7 +22,7 @@ const LEAST_PER_CYCLE = 2;
  *
  * The front signal becomes excess oxygen (frontOxygen.ts), is carried through cells that fill and empty
  * (storageModel.ts) and through the rear sensor's lag (rearSensor.ts), and is compared with the record on grids of
- * capacity, lag and delay (missTable.ts); the likelihood of each capacity follows (profile.ts). In steady windows only
+ * rate, capacity, lag and delay (missTable.ts); the likelihood of each capacity follows (profile.ts). In steady windows only
  * the waves are compared, not the slow wander; around a fuel cut the whole course is. Any sampling and irregular times
  * will do; where the front signal is too slow to be followed only the spread of the rear trace is used (spreadFit.ts).
  *
@@ -59,18 +59,18 @@ function tooSlow({ capture, window }: FitData, front: Channel): boolean {
 function trackedFit(data: FitData, window: WindowInput): ConverterFit {
   const { volts } = window.compared;
   const mean = volts.reduce((sum, value) => sum + value, 0) / volts.length;
-  const table = logLikelihoods(missTable(window), window);
+  const table = logLikelihoods(missTable(window), { ...window, values: volts.length });
   const profile = profileOf(table);
   const facts = capacityFacts(data.capture, window, profile);
-  const { lagS, delayS } = bestLag(table, facts.gridIndex);
-  const ghosts = ghostTraces(window, facts, lagS, delayS);
+  const passage = bestPassage(table, facts.gridIndex);
+  const ghosts = ghostTraces(window, facts, passage);
   const shown = ghosts.atCompared;
   const offsetV = mean - shown.reduce((sum, value) => sum + value, 0) / Math.max(1, shown.length);
   return {
     basis: 'tracked',
     ...facts.said,
-    lagS,
-    delayS,
+    lagS: passage.lagS,
+    delayS: passage.delayS,
     offsetV,
     explained: explained(volts, shown, mean, offsetV),
     table,

@@ -1,5 +1,5 @@
-import type { Seconds } from '../units/quantities.ts';
 import type { CapacityFacts } from './capacityFacts.ts';
+import type { Passage } from './capacityGrid.ts';
 import type { GhostTraces } from './fit.ts';
 import { shownVoltage } from './missTable.ts';
 import type { WindowInput } from './windowInput.ts';
@@ -10,16 +10,15 @@ export interface Ghosts {
   readonly atCompared: Float64Array;
 }
 
-/** Rear voltage behind the converter as fitted, a good one and a dead one, all through the same rear sensor. */
+/** Rear voltage behind the converter as fitted, a good one and a dead one, all equally brisk and through the same rear sensor. */
 export function ghostTraces(
   window: WindowInput,
   { bestG, goodG, deadG }: CapacityFacts,
-  lagS: Seconds,
-  delayS: Seconds,
+  passage: Passage,
 ): Ghosts {
   const { firstStep, startS } = window;
   const { stepS } = window.input;
-  const cut = (grams: number) => shownVoltage(grams, lagS, delayS, window).subarray(firstStep);
+  const cut = (grams: number) => shownVoltage(grams, passage, window).subarray(firstStep);
   const fitted = cut(bestG);
   return {
     traces: {

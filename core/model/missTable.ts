@@ -1,39 +1,39 @@
 import type { Grams, Seconds } from '../units/quantities.ts';
-import { CAPACITY_GRID_G, DELAY_GRID_S, LAG_GRID_S, TABLE_LENGTH } from './capacityGrid.ts';
+import { CONVERTERS, DELAY_GRID_S, LAG_GRID_S, type Passage, TABLE_LENGTH } from './capacityGrid.ts';
 import { laggedVoltage } from './rearSensor.ts';
 import { gasVoltage } from './storageModel.ts';
 import type { Compared, WindowInput } from './windowInput.ts';
 
-/** A single miss counts no more than this: drop-outs, and moments that the model does not know. */
-const MOST_MISS_V = 0.3;
+/** A single miss counts no more than one of 0.3 V, squared: drop-outs, and moments that the model does not know. */
+const MOST_SQUARE = 0.3 ** 2;
 /** Gas is never delayed by more than this much of the mean delay, however little air flows. */
 const MOST_STRETCH = 2.5;
 
 /** How a model lies to the record of a window, for every choice of the grids. */
 export interface Misses {
-  /** What is left between them for every capacity, lag and delay: mean square, V². */
+  /** What is left between them for every rate, capacity, lag and delay: mean square, V². */
   readonly left: Float64Array;
-  /** How large the model's own waves are for every capacity and lag, whenever they come: mean square, V². */
+  /** How large the model's own waves are for every rate, capacity and lag, whenever they come: mean square, V². */
   readonly waves: Float64Array;
   /** The same of the record. */
   readonly recorded: number;
 }
 
 /**
- * Sets the model beside the record for every capacity, lag and delay of the grids. The windows of one capture share
- * their rear sensor, so that what follows from their tables can be added.
+ * Sets the model beside the record for every rate, capacity, lag and delay of the grids. The windows of one capture share
+ * their converter and rear sensor, so that what follows from their tables can be added.
  */
 export function missTable(window: WindowInput): Misses {
   const { steps, volts, around } = window.compared;
   const left = new Float64Array(TABLE_LENGTH);
-  const waves = new Float64Array(CAPACITY_GRID_G.length * LAG_GRID_S.length);
+  const waves = new Float64Array(TABLE_LENGTH / DELAY_GRID_S.length);
   const sources = DELAY_GRID_S.map((delayS) => sourceSteps(window, delayS));
   const misses = new Float64Array(steps.length);
   const sums = new Float64Array(misses.length + 1);
   const calm = new Float64Array(steps.length);
   let at = 0;
-  for (const capacityG of CAPACITY_GRID_G) {
-    const gasV = gasVoltage(capacityG, window.input, window.curve);
+  for (const { capacityG, rate } of CONVERTERS) {
+    const gasV = gasVoltage(capacityG, rate, window.input, window.curve);
     for (const lagS of LAG_GRID_S) {
       const shown = laggedVoltage(gasV, lagS, window.input.stepS);
       missesOf(shown, steps, calm, misses, sums);
@@ -57,9 +57,9 @@ function sourceSteps(window: WindowInput, delayS: Seconds): Int32Array {
 }
 
 /** Rear voltage of the model for one choice, at each step. */
-export function shownVoltage(capacityG: Grams, lagS: Seconds, delayS: Seconds, window: WindowInput): Float64Array {
+export function shownVoltage(capacityG: Grams, { rate, lagS, delayS }: Passage, window: WindowInput): Float64Array {
   const { input, curve } = window;
-  const shown = laggedVoltage(gasVoltage(capacityG, input, curve), lagS, input.stepS);
+  const shown = laggedVoltage(gasVoltage(capacityG, rate, input, curve), lagS, input.stepS);
   return shown.map((_, k) => shown[stepBefore(k, delayS / input.stepS, stretchAt(k, window))] ?? 0);
 }
 
@@ -97,10 +97,9 @@ function meanSquare(misses: Float64Array, sums: Float64Array, around: Compared['
     if (around) {
       const from = around.from[i] ?? 0;
       const to = around.to[i] ?? count;
-      miss -= ((sums[to] ?? 0) - (sums[from] ?? 0)) / Math.max(1, to - from);
+      miss -= ((sums[to] ?? 0) - (sums[from] ?? 0)) / (to - from);
     }
-    const limited = Math.max(-MOST_MISS_V, Math.min(MOST_MISS_V, miss));
-    squares += limited * limited;
+    squares += Math.min(MOST_SQUARE, miss * miss);
   }
   return count > 0 ? squares / count : 0;
 }

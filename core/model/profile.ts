@@ -1,5 +1,14 @@
 import type { Grams, Seconds } from '../units/quantities.ts';
-import { CAPACITY_GRID_G, CAPACITY_STEP, DELAY_GRID_S, LAG_GRID_S, TABLE_LENGTH, tableIndex } from './capacityGrid.ts';
+import {
+  CAPACITY_GRID_G,
+  CAPACITY_STEP,
+  DELAY_GRID_S,
+  LAG_GRID_S,
+  type Passage,
+  RATE_GRID,
+  TABLE_LENGTH,
+  tableIndex,
+} from './capacityGrid.ts';
 import type { CapacityProfile } from './fit.ts';
 import type { Misses } from './missTable.ts';
 
@@ -8,10 +17,13 @@ import type { Misses } from './missTable.ts';
  * next, so that a minute of swings is not sixty observations. Chosen on the calibration split so that the 95 % interval
  * of the capacity holds the truth in 90 to 99 % of the cases.
  */
-const PIECES_STEADY = 6;
-const PIECES_AIR_PULL = 6;
+const PIECES_STEADY = 12;
+const PIECES_AIR_PULL = 12;
 /** A fuel cut without recorded air: what flows on the way back from it may be several times what is supposed. */
-const PIECES_AIR_SUPPOSED = 3;
+const PIECES_AIR_SUPPOSED = 6;
+/** Fewest values for each piece of a fuel cut: a slow instrument sees little of the way there and back. */
+const VALUES_A_PIECE = 5;
+const LEAST_PIECES_AIR_PULL = 2;
 /** Fewest front swings for each piece of a steady window. */
 const SWINGS_A_PIECE = 3;
 /** Miss of a perfect model: sensor noise and steps of the instrument, V. */
@@ -32,6 +44,8 @@ export interface MissWeight {
   readonly kind: 'steady' | 'airPull';
   readonly cycles: number;
   readonly airRecorded: boolean;
+  /** Values of the rear sensor that were compared. */
+  readonly values: number;
 }
 
 /**
@@ -49,12 +63,15 @@ export function logLikelihoods({ left, waves, recorded }: Misses, weight: MissWe
   return table.map((value, i) => value + (sizes[Math.floor(i / DELAY_GRID_S.length)] ?? 0));
 }
 
-function piecesOf({ kind, cycles, airRecorded }: MissWeight): number {
-  if (kind === 'airPull') return airRecorded ? PIECES_AIR_PULL : PIECES_AIR_SUPPOSED;
+function piecesOf({ kind, cycles, airRecorded, values }: MissWeight): number {
+  if (kind === 'airPull') {
+    const most = airRecorded ? PIECES_AIR_PULL : PIECES_AIR_SUPPOSED;
+    return Math.min(most, Math.max(LEAST_PIECES_AIR_PULL, values / VALUES_A_PIECE));
+  }
   return Math.min(PIECES_STEADY, Math.max(1, cycles / SWINGS_A_PIECE));
 }
 
-/** Sum of tables of windows that share a rear sensor, each times its weight. An empty list gives a table of zeros. */
+/** Sum of tables of windows that share converter and rear sensor, each times its weight. An empty list gives a table of zeros. */
 export function addTables(parts: readonly { readonly table: Float64Array; readonly weight: number }[]): Float64Array {
   const sum = new Float64Array(TABLE_LENGTH);
   for (const { table, weight } of parts)
@@ -62,32 +79,45 @@ export function addTables(parts: readonly { readonly table: Float64Array; readon
   return sum;
 }
 
-/** Likelihood of each capacity alone: lag and delay summed over, each weighed by how usual it is. */
+/** Likelihood of each capacity alone: rate, lag and delay summed over, each weighed by how usual it is. */
 export function profileOf(table: Float64Array): CapacityProfile {
   const most = table.reduce((high, value) => Math.max(high, value), Number.NEGATIVE_INFINITY);
   const sums = Float64Array.from(CAPACITY_GRID_G, (_, capacity) => {
     let sum = 0;
-    for (let lag = 0; lag < LAG_GRID_S.length; lag++)
-      for (let delay = 0; delay < DELAY_GRID_S.length; delay++)
-        sum += Math.exp((table[tableIndex(capacity, lag, delay)] ?? 0) - most + usualness(lag, delay));
+    eachPassage((rate, lag, delay, usual) => {
+      sum += Math.exp((table[tableIndex(rate, capacity, lag, delay)] ?? 0) - most + usual);
+    });
     return Math.log(Math.max(1e-300, sum));
   });
   const highest = sums.reduce((high, value) => Math.max(high, value), Number.NEGATIVE_INFINITY);
   return { capacityG: Float64Array.from(CAPACITY_GRID_G), logLikelihood: sums.map((value) => value - highest) };
 }
 
-/** Lag and delay that go best with one capacity. */
-export function bestLag(table: Float64Array, capacity: number): { readonly lagS: Seconds; readonly delayS: Seconds } {
+/** Rate, lag and delay that go best with one capacity. */
+export function bestPassage(table: Float64Array, capacity: number): Passage {
   let best = Number.NEGATIVE_INFINITY;
-  let found = { lagS: USUAL_LAG_S, delayS: USUAL_DELAY_S };
+  let found: readonly [number, number, number] = [0, 0, 0];
+  eachPassage((rate, lag, delay, usual) => {
+    const value = (table[tableIndex(rate, capacity, lag, delay)] ?? 0) + usual;
+    if (value <= best) return;
+    best = value;
+    found = [rate, lag, delay];
+  });
+  const [rate, lag, delay] = found;
+  return {
+    rate: RATE_GRID[rate] ?? 0,
+    lagS: LAG_GRID_S[lag] ?? USUAL_LAG_S,
+    delayS: DELAY_GRID_S[delay] ?? USUAL_DELAY_S,
+  };
+}
+
+/** Goes through the grids of rate, lag and delay; `usual` is the logarithm of how usual lag and delay are. */
+function eachPassage(see: (rate: number, lag: number, delay: number, usual: number) => void): void {
   for (let lag = 0; lag < LAG_GRID_S.length; lag++)
     for (let delay = 0; delay < DELAY_GRID_S.length; delay++) {
-      const value = (table[tableIndex(capacity, lag, delay)] ?? 0) + usualness(lag, delay);
-      if (value <= best) continue;
-      best = value;
-      found = { lagS: LAG_GRID_S[lag] ?? USUAL_LAG_S, delayS: DELAY_GRID_S[delay] ?? USUAL_DELAY_S };
+      const usual = usualness(lag, delay);
+      for (let rate = 0; rate < RATE_GRID.length; rate++) see(rate, lag, delay, usual);
     }
-  return found;
 }
 
 function usualness(lag: number, delay: number): number {
@@ -108,14 +138,11 @@ const OPEN_WITHIN = 1.92;
 
 /**
  * Mean in the logarithm, and the middle 95 %, of the likelihood as a distribution over the logarithm of the capacity
- * (every factor alike likely beforehand), widened by what no window can tell: `unknown` is the deviation, in the
- * logarithm, of everything that scales the capacity as a whole, as the height of the swing.
+ * (every factor alike likely beforehand), widened by what no window can tell (widened).
  */
-export function estimateFrom({ capacityG, logLikelihood }: CapacityProfile, unknown: number): CapacityEstimate {
-  const weights = widened(
-    logLikelihood.map((value) => Math.exp(value)),
-    unknown / CAPACITY_STEP,
-  );
+export function estimateFrom(profile: CapacityProfile, unknown: number): CapacityEstimate {
+  const { capacityG, logLikelihood } = profile;
+  const weights = widened(profile, unknown);
   const total = weights.reduce((sum, value) => sum + value, 0);
   let mean = 0;
   weights.forEach((weight, i) => {
@@ -127,15 +154,24 @@ export function estimateFrom({ capacityG, logLikelihood }: CapacityProfile, unkn
   return { capacityG: Math.exp(mean), interval: [low, high] };
 }
 
-/** Weights spread by a normal curve with a deviation of `steps` grid steps. */
-function widened(weights: Float64Array, steps: number): Float64Array {
+/**
+ * Likelihood of each capacity, not its logarithm, once what no window can tell is allowed for: `unknown` is the
+ * deviation, in the logarithm, of everything that scales the capacity as a whole, as the height of the swing. Each is the
+ * mean of its surroundings, weighed by a normal curve; at its highest 1 or below.
+ */
+export function widened({ logLikelihood }: CapacityProfile, unknown: number): Float64Array {
+  const steps = unknown / CAPACITY_STEP;
   const reach = Math.ceil(4 * steps);
-  const out = new Float64Array(weights.length);
-  weights.forEach((weight, i) => {
-    for (let k = Math.max(0, i - reach); k <= Math.min(weights.length - 1, i + reach); k++)
-      out[k] = (out[k] ?? 0) + weight * Math.exp(-0.5 * ((k - i) / steps) ** 2);
+  return logLikelihood.map((_, k) => {
+    let sum = 0;
+    let total = 0;
+    for (let i = Math.max(0, k - reach); i <= Math.min(logLikelihood.length - 1, k + reach); i++) {
+      const near = Math.exp(-0.5 * ((k - i) / steps) ** 2);
+      sum += near * Math.exp(logLikelihood[i] ?? 0);
+      total += near;
+    }
+    return sum / total;
   });
-  return out;
 }
 
 /** Capacity below which `part` of the weight lies, each grid point's weight spread over its step. */

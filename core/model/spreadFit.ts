@@ -5,9 +5,9 @@ import { median } from '../statistics/quantile.ts';
 import type { GramsPerSecond, Seconds, Volts } from '../units/quantities.ts';
 import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
 import { capacityFacts } from './capacityFacts.ts';
-import { CAPACITY_GRID_G, DELAY_GRID_S, LAG_GRID_S, TABLE_LENGTH, tableIndex } from './capacityGrid.ts';
+import { CONVERTERS, DELAY_GRID_S, LAG_GRID_S, TABLE_LENGTH } from './capacityGrid.ts';
 import type { FitData, FitOutcome } from './fit.ts';
-import { bestLag, profileOf } from './profile.ts';
+import { bestPassage, profileOf } from './profile.ts';
 import { laggedVoltage } from './rearSensor.ts';
 import { gasVoltage } from './storageModel.ts';
 import type { WindowInput } from './windowInput.ts';
@@ -42,11 +42,13 @@ export function spreadFit(data: FitData, window: WindowInput, rear: Channel): Fi
   const table = spreadTable(data, window, moves);
   const profile = profileOf(table);
   const facts = capacityFacts(data.capture, window, profile);
+  const { lagS, delayS } = bestPassage(table, facts.gridIndex);
   return {
     fit: {
       basis: 'spread',
       ...facts.said,
-      ...bestLag(table, facts.gridIndex),
+      lagS,
+      delayS,
       offsetV: 0,
       explained: 0,
       table,
@@ -91,12 +93,12 @@ function spreadTable(data: FitData, window: WindowInput, moves: Moves): Float64A
   const fastest = fastestSwitching(rpms.length > 0 ? median(rpms) : null);
   const spread2 = MODEL_SPREAD ** 2 + 4 / moves.count;
   const seen = Math.log(moves.half + LEAST_MOVE_V ** 2);
-  const likelihood = new Float64Array(CAPACITY_GRID_G.length * LAG_GRID_S.length);
+  const likelihood = new Float64Array(TABLE_LENGTH / DELAY_GRID_S.length);
   for (const pace of PACES) {
-    const x = usualSwing(pace * fastest, window.swing);
+    const input = steadyInput(usualSwing(pace * fastest, window.swing), window.airGS, moves.middleV);
     let at = 0;
-    for (const capacityG of CAPACITY_GRID_G) {
-      const gasV = gasVoltage(capacityG, steadyInput(x, window.airGS, moves.middleV), window.curve);
+    for (const { capacityG, rate } of CONVERTERS) {
+      const gasV = gasVoltage(capacityG, rate, input, window.curve);
       for (const lagS of LAG_GRID_S) {
         const predicted = halfMove(laggedVoltage(gasV, lagS, STEP_S), moves.stepS);
         const off = seen - Math.log(predicted + LEAST_MOVE_V ** 2);
@@ -110,13 +112,8 @@ function spreadTable(data: FitData, window: WindowInput, moves: Moves): Float64A
 
 /** The same logarithm for every delay. */
 function overDelays(likelihood: Float64Array): Float64Array {
-  const table = new Float64Array(TABLE_LENGTH);
-  for (let capacity = 0; capacity < CAPACITY_GRID_G.length; capacity++)
-    for (let lag = 0; lag < LAG_GRID_S.length; lag++) {
-      const value = Math.log(Math.max(1e-12, likelihood[capacity * LAG_GRID_S.length + lag] ?? 0));
-      for (let delay = 0; delay < DELAY_GRID_S.length; delay++) table[tableIndex(capacity, lag, delay)] = value;
-    }
-  return table;
+  const logs = likelihood.map((value) => Math.log(Math.max(1e-12, value)));
+  return Float64Array.from({ length: TABLE_LENGTH }, (_, i) => logs[Math.floor(i / DELAY_GRID_S.length)] ?? 0);
 }
 
 /** A swing with cut-off tops, as a relay control gives. */

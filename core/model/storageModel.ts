@@ -1,4 +1,4 @@
-import type { Grams, GramsPerSecond, Seconds } from '../units/quantities.ts';
+import type { Grams, Seconds } from '../units/quantities.ts';
 import { LEAN_FOLD_V, RICH_FOLD_V } from './frontOxygen.ts';
 import { AIR_OXYGEN_MASS_SHARE } from './oxygenFlow.ts';
 
@@ -33,11 +33,7 @@ const USUAL_REAR_V = 0.6;
 const HALF_GRIP = 0.25;
 /** More excess oxygen than this is a fuel cut; nothing is learned then. */
 const AIR_FROM = 0.2;
-/**
- * Transfer units for each gram of storage and g/s of air, and how much less willingly oxygen is given than taken.
- * Orders of magnitude from memory; capacities within a factor of 1.3 follow from values between half and twice these.
- */
-const RATE = 150;
+/** How much less willingly oxygen is given than taken; an order of magnitude from memory. */
 const RELEASE = 0.6;
 /** Excess oxygen in the gas behind the converter between an empty and a full one. */
 const EQUILIBRIUM_SPAN = 0.0048;
@@ -63,8 +59,9 @@ export function rearVolts({ leanV, richV, width }: RearCurve, x: number): number
  * z being its transfer units times its empty (or full) part. Mass balance w * x * air (check 3.20): a store, not a filter
  * (check 3.38). The mean mixture is never known well enough to be integrated for a minute, so fill and mean are steered
  * to what the rear sensor showed, slowly (an observer): waves are predicted, the slow wander is not.
+ * @param rate transfer units for each gram of storage and g/s of air (capacityGrid.ts)
  */
-export function gasVoltage(capacityG: Grams, input: ModelInput, curve: RearCurve): Float64Array {
+export function gasVoltage(capacityG: Grams, rate: number, input: ModelInput, curve: RearCurve): Float64Array {
   const { stepS, x, airGS, rearV } = input;
   const out = new Float64Array(x.length);
   const fill = new Float64Array(CELLS).fill(START_FILL);
@@ -76,7 +73,7 @@ export function gasVoltage(capacityG: Grams, input: ModelInput, curve: RearCurve
     const air = airGS[k] ?? 1;
     const entering = x[k] ?? Number.NaN;
     const inlet = Number.isFinite(entering) ? entering + steer.bias : 0;
-    const volts = rearVolts(curve, passCells(fill, inlet, cellG, air, stepS));
+    const volts = rearVolts(curve, passCells(fill, inlet, (rate * cellG) / air, (AIR_OXYGEN_MASS_SHARE * air * stepS) / cellG));
     out[k] = volts;
     shown += (volts - shown) * lagShare;
     steerBySensor(steer, (rearV[k] ?? Number.NaN) - shown, stepS);
@@ -85,10 +82,11 @@ export function gasVoltage(capacityG: Grams, input: ModelInput, curve: RearCurve
   return out;
 }
 
-/** One step of gas through the row of cells, whose fill is changed in place; returns the excess oxygen behind it. */
-function passCells(fill: Float64Array, inlet: number, cellG: Grams, air: GramsPerSecond, stepS: Seconds): number {
-  const units = (RATE * cellG) / air;
-  const perX = (AIR_OXYGEN_MASS_SHARE * air * stepS) / cellG;
+/**
+ * One step of gas through the row of cells, whose fill is changed in place; returns the excess oxygen behind it.
+ * `units` are the transfer units of a full cell, `perX` what an excess of 1 adds to the fill of a cell in one step.
+ */
+function passCells(fill: Float64Array, inlet: number, units: number, perX: number): number {
   let left = inlet;
   let weighed = 0;
   for (let i = 0; i < CELLS; i++) {

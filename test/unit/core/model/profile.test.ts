@@ -6,7 +6,7 @@ import {
   TABLE_LENGTH,
   tableIndex,
 } from '../../../../core/model/capacityGrid.ts';
-import { addTables, bestLag, estimateFrom, logLikelihoods, profileOf } from '../../../../core/model/profile.ts';
+import { addTables, bestPassage, estimateFrom, logLikelihoods, profileOf } from '../../../../core/model/profile.ts';
 
 /** A table that falls off as a parabola in the logarithm of the capacity around one of them. */
 function tableAround(capacityG: number, width: number): Float64Array {
@@ -15,7 +15,7 @@ function tableAround(capacityG: number, width: number): Float64Array {
     const height = -0.5 * (Math.log(grams / capacityG) / width) ** 2;
     LAG_GRID_S.forEach((_lag, lag) => {
       DELAY_GRID_S.forEach((_delay, delay) => {
-        table[tableIndex(capacity, lag, delay)] = height;
+        table[tableIndex(0, capacity, lag, delay)] = height;
       });
     });
   });
@@ -64,7 +64,7 @@ describe('a profile of capacities', () => {
   });
 
   it('takes the most usual lag and delay where the table prefers none', () => {
-    const { lagS, delayS } = bestLag(new Float64Array(TABLE_LENGTH), 5);
+    const { lagS, delayS } = bestPassage(new Float64Array(TABLE_LENGTH), 5);
     expect(lagS).toBeCloseTo(0.22, 1);
     expect(delayS).toBeCloseTo(0.15, 1);
   });
