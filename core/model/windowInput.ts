@@ -48,7 +48,9 @@ const LONGEST_S = 90;
 const BEFORE_PULL_S = 2;
 const AFTER_PULL_S = 9;
 const LONGEST_GAP_S = 1.6;
-const MOST_COMPARED = 400;
+/** Values that are compared: enough to know a mean square by, and every one of them costs time. */
+const MOST_COMPARED_STEADY = 240;
+const MOST_COMPARED_PULL = 400;
 const LEAST_AROUND_S = 5;
 const CYCLES_AROUND = 2.5;
 
@@ -126,7 +128,8 @@ function compared(rearV: Float64Array, x: Float64Array, first: number, halfSteps
   const all: number[] = [];
   for (let k = first; k < rearV.length; k++)
     if (Number.isFinite(rearV[k] ?? Number.NaN) && Number.isFinite(x[k] ?? Number.NaN)) all.push(k);
-  const every = Math.max(1, Math.ceil(all.length / MOST_COMPARED));
+  const most = halfSteps === null ? MOST_COMPARED_PULL : MOST_COMPARED_STEADY;
+  const every = Math.max(1, Math.ceil(all.length / most));
   const steps = Int32Array.from(all.filter((_, i) => i % every === 0));
   const volts = Float64Array.from(steps, (k) => rearV[k] ?? 0);
   if (halfSteps === null) return { steps, volts, around: null };
