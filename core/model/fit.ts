@@ -15,7 +15,7 @@ export interface FitData {
 }
 
 /**
- * Likelihood of every capacity, the other unknowns at their best for each: what several windows of one converter are
+ * Likelihood of every capacity, the other unknowns summed over: what several windows of one converter are
  * combined by (add the logarithms). Same length; grams ascend evenly in the logarithm.
  */
 export interface CapacityProfile {
@@ -68,6 +68,7 @@ export interface CapacitySaid {
   /**
    * Natural logarithm of the likelihood that the converter is a good one (0.28 g and more for two litres) or a dead one
    * (0.1 g and less), each averaged over its capacities and relative to the best capacity: 0 or below.
+   * What no window can tell, as the height of the swing behind a switching sensor, is allowed for as in the interval.
    */
   readonly logLikelihoodGood: number;
   readonly logLikelihoodDead: number;
@@ -87,7 +88,7 @@ export interface ConverterFit extends CapacitySaid {
   readonly offsetV: Volts;
   /** Share of the rear trace's variance that the fit explains; may be negative for a bad fit. */
   readonly explained: Share;
-  /** Logarithm of likelihood over capacity, lag and delay; what windows of one capture are combined by. */
+  /** Logarithm of likelihood over rate, capacity, lag and delay; what windows of one capture are combined by. */
   readonly table: Float64Array;
   /** Front swings in what was compared, and whether it was a fuel cut. */
   readonly cycles: number;

@@ -11,11 +11,7 @@ export interface Ghosts {
 }
 
 /** Rear voltage behind the converter as fitted, a good one and a dead one, all equally brisk and through the same rear sensor. */
-export function ghostTraces(
-  window: WindowInput,
-  { bestG, goodG, deadG }: CapacityFacts,
-  passage: Passage,
-): Ghosts {
+export function ghostTraces(window: WindowInput, { bestG, goodG, deadG }: CapacityFacts, passage: Passage): Ghosts {
   const { firstStep, startS } = window;
   const { stepS } = window.input;
   const cut = (grams: number) => shownVoltage(grams, passage, window).subarray(firstStep);

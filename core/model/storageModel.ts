@@ -73,7 +73,10 @@ export function gasVoltage(capacityG: Grams, rate: number, input: ModelInput, cu
     const air = airGS[k] ?? 1;
     const entering = x[k] ?? Number.NaN;
     const inlet = Number.isFinite(entering) ? entering + steer.bias : 0;
-    const volts = rearVolts(curve, passCells(fill, inlet, (rate * cellG) / air, (AIR_OXYGEN_MASS_SHARE * air * stepS) / cellG));
+    const volts = rearVolts(
+      curve,
+      passCells(fill, inlet, (rate * cellG) / air, (AIR_OXYGEN_MASS_SHARE * air * stepS) / cellG),
+    );
     out[k] = volts;
     shown += (volts - shown) * lagShare;
     steerBySensor(steer, (rearV[k] ?? Number.NaN) - shown, stepS);

@@ -6,7 +6,7 @@ import { findChannel } from '../../core/capture/capture.ts';
 import { cutWindow } from '../../core/measures/windowData.ts';
 import type { FitData } from '../../core/model/fit.ts';
 import { asCapture } from '../../core/simulation/asCapture.ts';
-import { lightOff } from '../../core/simulation/converter.ts';
+import { type ConverterParameters, lightOff } from '../../core/simulation/converter.ts';
 import { SOUND_BANK, SOUND_VEHICLE } from '../../core/simulation/defaults.ts';
 import { layDrive } from '../../core/simulation/driveScript.ts';
 import { logDrive } from '../../core/simulation/instruments/logger.ts';
@@ -33,11 +33,19 @@ export interface FittedDrive {
   readonly trueG: number;
 }
 
-/** Two litres, warm, a hold of a minute and two fuel cuts; `hz` values a second of each sensor, polled below 6. */
-export function fittedDrive(capacityG: number, hz: number, seed = 1): FittedDrive {
+/**
+ * Two litres, warm, a hold of a minute and two fuel cuts; `hz` values a second of each sensor, polled below 6. `kind`
+ * says how the converter differs from a usual one.
+ */
+export function fittedDrive(
+  capacityG: number,
+  hz: number,
+  seed = 1,
+  kind: Partial<ConverterParameters> = {},
+): FittedDrive {
   const bank = {
     ...SOUND_BANK,
-    converter: { ...SOUND_BANK.converter, capacityG },
+    converter: { ...SOUND_BANK.converter, ...kind, capacityG },
     exhaust: { ...SOUND_BANK.exhaust, startC: 520 },
   };
   const random = createRandom(seed);

@@ -20,6 +20,12 @@ describe('the fit of a steady window', () => {
     expect(good.capacityFor2L).toBeGreaterThan(5 * dead.capacityFor2L);
   });
 
+  it.each([1, 2, 3])('does not take a sluggish converter that stores for a dead one (seed %i)', (seed) => {
+    const { capture } = fittedDrive(0.4, 20, seed, { storeRate: 80, releaseRate: 30 });
+    const { logLikelihoodGood, logLikelihoodDead } = fitted(holdOf(capture));
+    expect(logLikelihoodGood).toBeGreaterThan(logLikelihoodDead);
+  });
+
   it('says that a trace that follows at once leaves the capacity open below', () => {
     const { bound, intervalG } = fitted(holdOf(fittedDrive(0.01, 20).capture));
     expect(bound).toBe('upperOnly');

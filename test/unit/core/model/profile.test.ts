@@ -7,7 +7,14 @@ import {
   TABLE_LENGTH,
   tableIndex,
 } from '../../../../core/model/capacityGrid.ts';
-import { addTables, bestPassage, estimateFrom, logLikelihoods, profileOf, widened } from '../../../../core/model/profile.ts';
+import {
+  addTables,
+  bestPassage,
+  estimateFrom,
+  logLikelihoods,
+  profileOf,
+  widened,
+} from '../../../../core/model/profile.ts';
 
 /** A table that falls off as a parabola in the logarithm of the capacity around one of them. */
 function tableAround(capacityG: number, width: number): Float64Array {
@@ -137,10 +144,7 @@ describe('likelihoods from misses', () => {
   });
 
   it('do not fall apart over a perfect fit', () => {
-    const [likelihood] = logLikelihoods(
-      { ...misses([0], [0]), recorded: 0 },
-      CUT,
-    );
+    const [likelihood] = logLikelihoods({ ...misses([0], [0]), recorded: 0 }, CUT);
     expect(Number.isFinite(likelihood)).toBe(true);
   });
 });
