@@ -33,3 +33,8 @@ export function testResultsIn(message: Uint8Array): TestResult[] {
   }
   return results;
 }
+
+/** Bank of the converter that a monitor watches, or null for a monitor of something else. 21 to 24 are converters. */
+export function converterBank(monitor: number): number | null {
+  return monitor >= 0x21 && monitor <= 0x24 ? monitor - 0x20 : null;
+}

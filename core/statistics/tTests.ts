@@ -14,6 +14,21 @@ export interface MeanTest {
   readonly interval: Interval;
 }
 
+/**
+ * Difference of two means without equal variances, after Welch (check 6.20). Both lists hold independent values, at
+ * least two each; fewer, or no spread at all, give null.
+ */
+export function welch(first: ArrayLike<number>, second: ArrayLike<number>, confidence: Share = 0.95): MeanTest | null {
+  const a = moments(first);
+  const b = moments(second);
+  if (a.count < 2 || b.count < 2) return null;
+  const va = a.deviation ** 2 / a.count;
+  const vb = b.deviation ** 2 / b.count;
+  if (!(va + vb > 0)) return null;
+  const degrees = (va + vb) ** 2 / (va ** 2 / (a.count - 1) + vb ** 2 / (b.count - 1));
+  return meanTest(a.mean - b.mean, Math.sqrt(va + vb), degrees, confidence);
+}
+
 /** Mean of the differences of pairs (check 6.21). Lists of the same length, at least two pairs; else null. */
 export function paired(first: ArrayLike<number>, second: ArrayLike<number>, confidence: Share = 0.95): MeanTest | null {
   if (first.length !== second.length || first.length < 2) return null;

@@ -1,15 +1,15 @@
-// ISO 15765-2 and 15765-4 (checks 1.35, 1.40 to 1.42), SAE J2012 codes (1.50, 1.51), and service 06
-// unit-and-scaling ids (1.33).
+// ISO 15765-2 and 15765-4 (checks 1.35, 1.40 to 1.42), SAE J2012 codes (1.50, 1.51), 49 CFR 565.15 (1.36), and
+// service 06 unit-and-scaling ids (1.33).
 
 import { readFileSync } from 'node:fs';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { diagnosticAddress } from '../../core/diagnostics/canAddress.ts';
 import { MessageAssembler } from '../../core/diagnostics/isoTp.ts';
-import { testResultsIn } from '../../core/diagnostics/testResults.ts';
+import { converterBank, testResultsIn } from '../../core/diagnostics/testResults.ts';
 import { troubleCode } from '../../core/diagnostics/troubleCode.ts';
 import { scaled, unitScaling } from '../../core/diagnostics/unitScaling.ts';
-import { vehicleNumberIn } from '../../core/diagnostics/vehicleNumber.ts';
+import { vehicleNumberCheckDigit, vehicleNumberIn } from '../../core/diagnostics/vehicleNumber.ts';
 
 function bytes(hex: string): Uint8Array {
   return Uint8Array.from(hex.replace(/ /g, '').match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
@@ -81,6 +81,12 @@ describe('trouble codes (SAE J2012, check 1.50)', () => {
   });
 });
 
+describe('vehicle number (49 CFR 565.15, check 1.36)', () => {
+  it('has check digit 1 for seventeen ones', () => expect(vehicleNumberCheckDigit('1'.repeat(17))).toBe('1'));
+  it('writes ten as X', () => expect(vehicleNumberCheckDigit('AAAAAAAA0A0000000')).toBe('X'));
+  it('knows no I, O or Q', () => expect(vehicleNumberCheckDigit('1111111I111111111')).toBeNull());
+});
+
 describe('on-board tests (SAE J1979 service 06)', () => {
   it.each(rowsOf<{ uas_id_hex: string; per_bit: string; offset: string }>('mode06-scaling.csv'))(
     'scaling id $uas_id_hex has $per_bit a bit and offset $offset',
@@ -97,5 +103,9 @@ describe('on-board tests (SAE J1979 service 06)', () => {
     const on = testResultsIn(bytes('46 21 81 01 01 00 00 32 01 00'))[0];
     const beyond = testResultsIn(bytes('46 21 81 01 01 01 00 32 01 00'))[0];
     expect([on?.passed, beyond?.passed]).toEqual([true, false]);
+  });
+
+  it('tells a converter (21) from a heater (41), which lists often swap (check 1.31)', () => {
+    expect([converterBank(0x21), converterBank(0x22), converterBank(0x41)]).toEqual([1, 2, null]);
   });
 });

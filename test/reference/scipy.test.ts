@@ -8,20 +8,26 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import type { Series } from '../../core/capture/series.ts';
 import { correlationAt } from '../../core/signal/crossCorrelation.ts';
+import { fft } from '../../core/signal/fft.ts';
+import { lombScargle } from '../../core/signal/lombScargle.ts';
 import { segmentWaves, transferOver } from '../../core/signal/transferAt.ts';
 import { drawBlocks, percentileInterval } from '../../core/statistics/bootstrap.ts';
 import { betaQuantile } from '../../core/statistics/incompleteBeta.ts';
 import { chiSquareQuantile } from '../../core/statistics/incompleteGamma.ts';
 import { quantileSorted, sortedCopy } from '../../core/statistics/quantile.ts';
+import { mannWhitney } from '../../core/statistics/rankTests.ts';
 import { seededUniform } from '../../core/statistics/seededUniform.ts';
+import { signedRank } from '../../core/statistics/signedRank.ts';
 import { studentTwoSided } from '../../core/statistics/studentT.ts';
-import { paired } from '../../core/statistics/tTests.ts';
+import { paired, welch } from '../../core/statistics/tTests.ts';
 
 const numbers = z.array(z.number());
 const stored = z
   .object({
     quantiles: z.object({ values: numbers, shares: numbers, expected: numbers }),
+    fourier: z.object({ values: numbers, real: numbers, imaginary: numbers }),
     correlation: z.object({ a: numbers, b: numbers, lags: numbers, expected: numbers }),
+    lomb: z.object({ t: numbers, y: numbers, frequencies: numbers, expected: numbers }),
     transfer: z.object({
       rate: z.number(),
       hz: z.number(),
@@ -35,7 +41,15 @@ const stored = z
       welchCoherence: z.number(),
     }),
     bootstrap: z.object({ values: numbers, expected: numbers }),
-    tests: z.object({ a: numbers, c: numbers, paired: numbers }),
+    tests: z.object({
+      a: numbers,
+      b: numbers,
+      c: numbers,
+      welch: numbers,
+      paired: numbers,
+      mann: numbers,
+      signed: numbers,
+    }),
     distributions: z.object({ beta: z.array(numbers), chiSquare: z.array(numbers), student: z.array(numbers) }),
   })
   .parse(JSON.parse(readFileSync(new URL('values/scipy.json', import.meta.url), 'utf8')));
@@ -60,7 +74,7 @@ const LIVE = askScipy();
 
 describe('scipy', () => {
   test('says today what is stored, where it is installed', () => {
-    if (LIVE === null) return expect(Object.keys(stored).length).toBe(6);
+    if (LIVE === null) return expect(Object.keys(stored).length).toBe(8);
     for (const [part, values] of Object.entries(z.record(z.string(), z.record(z.string(), z.unknown())).parse(LIVE)))
       expect(roughly(values), part).toEqual(
         roughly(z.record(z.string(), z.unknown()).parse(Reflect.get(stored, part))),
@@ -77,6 +91,15 @@ describe('scipy', () => {
     );
   });
 
+  test('Fourier transform', () => {
+    const { values, real, imaginary } = stored.fourier;
+    const re = Float64Array.from(values);
+    const im = new Float64Array(values.length);
+    fft(re, im);
+    closeTo(re, real, 12);
+    closeTo(im, imaginary, 12);
+  });
+
   test('normalised cross-correlation', () => {
     const { a, b, lags, expected } = stored.correlation;
     const [x, y] = [Float64Array.from(a), Float64Array.from(b)];
@@ -85,6 +108,11 @@ describe('scipy', () => {
       expected,
       12,
     );
+  });
+
+  test('Lomb-Scargle at uneven times', () => {
+    const { t, y, frequencies, expected } = stored.lomb;
+    closeTo(lombScargle({ timesS: Float64Array.from(t), values: Float64Array.from(y) }, frequencies), expected, 9);
   });
 
   test('gain, coherence and lag at one frequency', () => {
@@ -116,10 +144,16 @@ describe('scipy', () => {
     expect(Math.abs((found?.[1] ?? 9) - (expected[1] ?? 0))).toBeLessThan(0.06 * width);
   });
 
-  test('test of the differences of pairs', () => {
-    const { a, c, paired: expected } = stored.tests;
-    const found = paired(a, c);
-    closeTo([found?.t ?? 0, found?.p ?? 0], expected, 10);
+  test('tests of means and ranks', () => {
+    const { a, b, c, ...expected } = stored.tests;
+    const w = welch(a, b);
+    closeTo([w?.t ?? 0, w?.p ?? 0], expected.welch, 10);
+    const p = paired(a, c);
+    closeTo([p?.t ?? 0, p?.p ?? 0], expected.paired, 10);
+    const m = mannWhitney(a, b);
+    closeTo([m?.u ?? 0, m?.twoSided ?? 0, m?.greater ?? 0], expected.mann, 10);
+    const s = signedRank(c.map((value, i) => value - (a[i] ?? 0)));
+    closeTo([s?.v ?? 0, s?.twoSided ?? 0, s?.greater ?? 0], expected.signed, 10);
   });
 
   test('quantiles of beta and chi-square, tails of Student', () => {

@@ -19,12 +19,27 @@ def quantiles():
     return {"values": values.tolist(), "shares": shares, "expected": np.quantile(values, shares).tolist()}
 
 
+def fourier():
+    values = rng.normal(size=64)
+    spectrum = np.fft.fft(values)
+    return {"values": values.tolist(), "real": spectrum.real.tolist(), "imaginary": spectrum.imag.tolist()}
+
+
 def correlation():
     a = rng.normal(size=200)
     b = np.roll(a, 7) + 0.3 * rng.normal(size=200)
     lags = list(range(0, 20))
     expected = [float(np.corrcoef(a[: 200 - k], b[k:])[0, 1]) for k in lags]
     return {"a": a.tolist(), "b": b.tolist(), "lags": lags, "expected": expected}
+
+
+def lomb():
+    t = np.cumsum(rng.uniform(0.05, 0.6, size=120))
+    y = np.sin(2 * np.pi * 0.7 * t) + 0.5 * rng.normal(size=120)
+    f = np.array([0.1, 0.35, 0.7, 1.1, 1.9])
+    # scipy's result is not normalised; Numerical Recipes divides by the variance with n - 1.
+    power = signal.lombscargle(t, y - y.mean(), 2 * np.pi * f) / y.var(ddof=1)
+    return {"t": t.tolist(), "y": y.tolist(), "frequencies": f.tolist(), "expected": power.tolist()}
 
 
 def transfer():
@@ -69,9 +84,23 @@ def bootstrap():
 
 def tests():
     a = rng.normal(0.3, 1.0, size=14)
+    b = rng.normal(0.0, 1.7, size=11)
     c = a + rng.normal(0.4, 0.8, size=14)
+    welch = stats.ttest_ind(a, b, equal_var=False)
     paired = stats.ttest_rel(a, c)
-    return {"a": a.tolist(), "c": c.tolist(), "paired": [float(paired.statistic), float(paired.pvalue)]}
+    mann = stats.mannwhitneyu(a, b, method="exact")
+    mann_greater = stats.mannwhitneyu(a, b, method="exact", alternative="greater")
+    signed = stats.wilcoxon(c - a, mode="exact")
+    signed_greater = stats.wilcoxon(c - a, mode="exact", alternative="greater")
+    return {
+        "a": a.tolist(),
+        "b": b.tolist(),
+        "c": c.tolist(),
+        "welch": [float(welch.statistic), float(welch.pvalue)],
+        "paired": [float(paired.statistic), float(paired.pvalue)],
+        "mann": [float(mann.statistic), float(mann.pvalue), float(mann_greater.pvalue)],
+        "signed": [float(signed_greater.statistic), float(signed.pvalue), float(signed_greater.pvalue)],
+    }
 
 
 def distributions():
@@ -81,5 +110,5 @@ def distributions():
     return {"beta": beta, "chiSquare": chi, "student": t}
 
 
-parts = [quantiles, correlation, transfer, bootstrap, tests, distributions]
+parts = [quantiles, fourier, correlation, lomb, transfer, bootstrap, tests, distributions]
 print(json.dumps({part.__name__: part() for part in parts}, indent=1))

@@ -4,10 +4,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { drawBlocks, percentileInterval } from '../../core/statistics/bootstrap.ts';
+import { effectiveCount } from '../../core/statistics/effectiveCount.ts';
 import { clopperPearson, garwood, ratioOfCounts } from '../../core/statistics/exactIntervals.ts';
 import { median } from '../../core/statistics/quantile.ts';
+import { mannWhitney } from '../../core/statistics/rankTests.ts';
 import { seededUniform } from '../../core/statistics/seededUniform.ts';
-import { paired } from '../../core/statistics/tTests.ts';
+import { signedRank } from '../../core/statistics/signedRank.ts';
+import { paired, welch } from '../../core/statistics/tTests.ts';
 
 const INTERVALS = readFileSync(new URL('values/count-intervals.csv', import.meta.url), 'utf8')
   .trim()
@@ -48,9 +51,23 @@ describe('intervals for proportions and counts (checks 6.10 to 6.12)', () => {
   });
 });
 
-describe("Student's sleep data (check 6.21)", () => {
+test('6.14 independent values of a first-order process', () => {
+  expect(effectiveCount(1000, 0.9)).toBeCloseTo(52.632, 3);
+  expect(effectiveCount(100, 0.5)).toBeCloseTo(33.333, 3);
+});
+
+describe("Student's sleep data (checks 6.20, 6.21)", () => {
   const first = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0];
   const second = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4];
+
+  test('Welch', () => {
+    const found = welch(first, second);
+    expect(found?.t).toBeCloseTo(-1.860813, 6);
+    expect(found?.degrees).toBeCloseTo(17.776474, 6);
+    expect(found?.p).toBeCloseTo(0.0793941, 7);
+    expect(found?.interval[0]).toBeCloseTo(-3.365483, 6);
+    expect(found?.interval[1]).toBeCloseTo(0.205483, 6);
+  });
 
   test('paired', () => {
     const found = paired(first, second);
@@ -62,8 +79,40 @@ describe("Student's sleep data (check 6.21)", () => {
   });
 
   test('nothing to test: too few values, or none that differ', () => {
+    expect(welch([1], [2, 3])).toBeNull();
+    expect(welch([1, 1], [1, 1])).toBeNull();
     expect(paired([1, 2], [1])).toBeNull();
     expect(paired([1, 2], [0, 1])).toBeNull();
+  });
+});
+
+describe('Hollander and Wolfe 1973 (checks 6.22 to 6.24)', () => {
+  const x = [0.8, 0.83, 1.89, 1.04, 1.45, 1.38, 1.91, 1.64, 0.73, 1.46];
+  const y = [1.15, 0.88, 0.9, 0.74, 1.21];
+
+  test('69f: Mann-Whitney, and the Hodges-Lehmann shift with its interval of 96.004 %', () => {
+    const found = mannWhitney(x, y, 0.96);
+    expect(found?.u).toBe(35);
+    expect(found?.greater).toBeCloseTo(0.127206, 6);
+    expect(found?.twoSided).toBeCloseTo(0.254412, 6);
+    expect(found?.shift).toBeCloseTo(0.305, 12);
+    expect(found?.interval[0]).toBeCloseTo(-0.15, 12);
+    expect(found?.interval[1]).toBeCloseTo(0.76, 12);
+  });
+
+  test('29f: signed rank, and the median of the Walsh averages', () => {
+    const before = [1.83, 0.5, 1.62, 2.48, 1.68, 1.88, 1.55, 3.06, 1.3];
+    const after = [0.878, 0.647, 0.598, 2.05, 1.06, 1.29, 1.06, 3.14, 1.29];
+    const found = signedRank(before.map((value, i) => value - (after[i] ?? 0)));
+    expect(found?.v).toBe(40);
+    expect(found?.greater).toBeCloseTo(0.01953125, 12);
+    expect(found?.centre).toBeCloseTo(0.46, 12);
+  });
+
+  test('empty lists and lists beyond what is worth counting give null', () => {
+    expect(mannWhitney([], [1])).toBeNull();
+    expect(mannWhitney(new Float64Array(201), [1])).toBeNull();
+    expect(signedRank([0, 0])).toBeNull();
   });
 });
 
