@@ -5,12 +5,12 @@ const RULES: readonly (readonly [RegExp, CodeGroup])[] = [
   [/^P03(0\d|1[0-2])$/, 'misfire'],
   [/^P004[01]$/, 'exchanged'],
   [/^P04(2\d|3\d)$/, 'catalyst'],
-  // Heaters and circuits, sensor 1 of either bank: P0030 to P0035, P0050 to P0055; P0130 to P0135, P0150 to P0155.
-  [/^P00(3[0-5]|5[0-5])$/, 'frontSensor'],
+  // Sensor 1 of either bank: heaters P0030 to P0032, P0050 to P0053 and P0059, circuits P0130 to P0135, P0150 to P0155.
+  [/^P00(3[0-2]|5[0-3]|59)$/, 'frontSensor'],
   [/^P01(3[0-5]|5[0-5])$/, 'frontSensor'],
   [/^P219[5-8]$/, 'frontSensor'],
   [/^P2A0[03]$/, 'frontSensor'],
-  [/^P00(3[6-9]|5[6-9])$/, 'rearSensor'],
+  [/^P00(3[6-8]|54|5[6-8]|60)$/, 'rearSensor'],
   [/^P01(3[6-9]|4[01]|5[6-9]|6[01])$/, 'rearSensor'],
   [/^P227[0-3]$/, 'rearSensor'],
   [/^P2A0[14]$/, 'rearSensor'],

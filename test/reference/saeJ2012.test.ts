@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
+import { codeGroup } from '../../core/conditions/codeGroups.ts';
 import { definedBy, knownTroubleCodes, troubleCodeMeaning } from '../../core/evidence/troubleCodeMeanings.ts';
 import { parseTroubleCodes } from '../../core/record/parseTroubleCodes.ts';
 
@@ -32,6 +33,22 @@ describe('SAE J2012: what trouble codes mean', () => {
     expect(troubleCodeMeaning('P0310')).toBe('misfire, cylinder 10');
     expect(troubleCodeMeaning('P030A')).toBeNull();
   });
+
+  // Check 1.52 again: what the table says of a sensor decides which sensor a code speaks of.
+  test.each(
+    rows
+      .filter(({ meaning }) => /^(heater|oxygen sensor).*sensor [12]$/.test(meaning))
+      .map((row) => [row.code, row.meaning] as const),
+  )('%s speaks of one sensor: %s', (code, meaning) => {
+    expect(codeGroup(code)).toBe(meaning.endsWith('sensor 1') ? 'frontSensor' : 'rearSensor');
+  });
+
+  test.each(['P0033', 'P0034', 'P0035', 'P0039'])(
+    '%s, a boost bypass (from memory of J2012), speaks of no sensor',
+    (code) => {
+      expect(codeGroup(code)).toBeNull();
+    },
+  );
 
   test.each([
     ['P0420', 'standard'],
