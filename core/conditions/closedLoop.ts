@@ -1,7 +1,9 @@
-import { engineTrack, trackedBetween } from '../windows/engineTrack.ts';
+import { findChannel } from '../capture/capture.ts';
+import { seriesOf } from '../capture/series.ts';
+import { engineTrack, trackedBetween, wholeEngineChannel } from '../windows/engineTrack.ts';
 import { loopOf } from '../windows/fuelStatusCode.ts';
 import { percent } from '../words/numbers.ts';
-import type { Condition } from './condition.ts';
+import type { Condition, ConditionContext } from './condition.ts';
 import { met, notMet, notRecorded } from './conditionResult.ts';
 
 /** A few seconds of open loop spoil a count (common practice, no source). */
@@ -13,8 +15,8 @@ export const closedLoop: Condition = {
   help: 'Only under closed loop does the front sensor steer the mixture back and forth, and only then can the two sensors be compared.',
   blocker: 'openLoop',
   kinds: ['hold', 'cruise', 'idle', 'mixed'],
-  judge({ capture, window }) {
-    const statuses = trackedBetween(engineTrack(capture), 'fuelStatus', window.startS, window.endS);
+  judge(context) {
+    const statuses = statusesIn(context);
     if (statuses.length === 0) return notRecorded(this.id, 'Fuel system status was not recorded.');
     let closed = 0;
     let fault = false;
@@ -29,3 +31,11 @@ export const closedLoop: Condition = {
     return notMet(this.id, `Closed loop in only ${percent(share)} of the window.`);
   },
 };
+
+/** The bank's own loop where that is recorded beside the engine's, which is mostly that of both. */
+function statusesIn({ capture, window, bank }: ConditionContext): ArrayLike<number> & Iterable<number> {
+  const own = bank === null ? null : findChannel(capture, 'fuelStatus', bank);
+  const values =
+    own && own !== wholeEngineChannel(capture, 'fuelStatus') ? seriesOf(own, window.startS, window.endS).values : [];
+  return values.length > 0 ? values : trackedBetween(engineTrack(capture), 'fuelStatus', window.startS, window.endS);
+}

@@ -46,7 +46,7 @@ export const engineTrack = remember((capture: Capture): EngineTrack => {
 });
 
 /** The channel of a role for the whole engine, or else the one of bank 1, or of any bank. */
-function wholeEngineChannel(capture: Capture, role: Role): Channel | null {
+export function wholeEngineChannel(capture: Capture, role: Role): Channel | null {
   return findChannel(capture, role, null) ?? findChannel(capture, role, 1) ?? findChannel(capture, role, 2);
 }
 

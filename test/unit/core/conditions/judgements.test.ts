@@ -176,6 +176,20 @@ test('a rear sensor at 0.8 V is no sign of a misled control where the trims add 
   expect(met('mixtureBehind', rich)).toBe(true);
 });
 
+test('the loop of a bank is its own where both are recorded', () => {
+  const both = (one: number, two: number) =>
+    captureOf([
+      ...GOOD.filter(({ role }) => role !== 'fuelStatus'),
+      engine('fuelStatus', () => one, 1),
+      engine('fuelStatus', () => two, 2),
+    ]);
+  const ofBank2 = { ...HOLD, bank: 2 } as const;
+  expect(met('closedLoop', both(2, 4), ofBank2)).toBe(false);
+  expect(met('closedLoop', both(4, 2), ofBank2)).toBe(true);
+  expect(met('closedLoop', both(4, 2), HOLD)).toBe(false);
+  expect(met('closedLoop', captureOf(GOOD), ofBank2)).toBe(true);
+});
+
 const NOT_RECORDED: readonly (readonly [string, DrawnChannel['role']])[] = [
   ['engineWarm', 'coolant'],
   ['closedLoop', 'fuelStatus'],
