@@ -39,7 +39,7 @@ export const EVIDENCE_TESTS: readonly EvidenceTest[] = registry('evidence test',
   },
   {
     id: 'fuelCutCoast',
-    why: () => 'No fuel cut with a return is in this capture: it shows the storage from the other side.',
+    why: () => 'No fuel cut with a return was read in this capture: it shows the storage from the other side.',
     chance: (state) => (has(state, 'recovery') ? null : turning(state, 0.93)),
   },
   {
@@ -59,7 +59,7 @@ export const EVIDENCE_TESTS: readonly EvidenceTest[] = registry('evidence test',
   },
   {
     id: 'thermal',
-    why: () => 'No surface temperatures were taken; a pair supports the finding or questions it.',
+    why: () => 'No surface temperatures that tell anything were taken; a pair supports the finding or questions it.',
     chance: (state) => (has(state, 'thermal') ? null : turning(state, 0.65)),
   },
   {
