@@ -1,6 +1,7 @@
 import type { Capture } from '../capture/capture.ts';
 import type { Bank } from '../capture/roles.ts';
 import { remember } from '../signal/remember.ts';
+import { withKind } from '../windows/kindOf.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import type { DecisionCosts } from './costs.ts';
 import { type JudgedWindow, judgeWindow } from './judgeWindow.ts';
@@ -23,7 +24,7 @@ export function judgedWindow(
 ): JudgedWindow {
   const known = judgedOf(capture);
   const asked = JSON.stringify([window, bank, troubleCodes, costs]);
-  const judged = known.get(asked) ?? judgeWindow(capture, window, bank, troubleCodes, costs);
+  const judged = known.get(asked) ?? judgeWindow(capture, withKind(capture, window), bank, troubleCodes, costs);
   known.delete(asked);
   known.set(asked, judged);
   const oldest = known.size > MOST ? known.keys().next() : null;

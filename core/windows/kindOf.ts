@@ -1,7 +1,7 @@
 import type { Capture } from '../capture/capture.ts';
 import { engineTrack } from './engineTrack.ts';
 import { WINDOW_KIND_RULES } from './kinds/index.ts';
-import type { Stretch, WindowKind } from './window.ts';
+import type { CaptureWindow, Stretch, WindowKind } from './window.ts';
 
 /** A marked stretch is of a kind if stretches of that kind cover at least this share of it. */
 const COVERED = 0.7;
@@ -25,4 +25,10 @@ export function kindOf(capture: Capture, stretch: Stretch): WindowKind {
     }
   }
   return best;
+}
+
+/** A window as it is judged: one that was marked by hand, of no kind yet, is of the kind that the engine made it. */
+export function withKind(capture: Capture, window: CaptureWindow): CaptureWindow {
+  if (window.origin !== 'byHand' || window.kind !== 'mixed') return window;
+  return { ...window, kind: kindOf(capture, window) };
 }

@@ -30,7 +30,8 @@ describe('the fit of a steady window', () => {
     const { bound, intervalG } = fitted(holdOf(fittedDrive(0.01, 20).capture));
     expect(bound).toBe('upperOnly');
     expect(intervalG?.[0]).toBeNull();
-    expect(intervalG?.[1]).toBeLessThan(0.6);
+    // Below what any fresh converter stores, 1 to 2 g; more than that one hold does not tell.
+    expect(intervalG?.[1]).toBeLessThan(1);
   });
 
   it('says in seconds what one swing fills: grams over w, air flow and height of the swing', () => {
