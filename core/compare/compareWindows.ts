@@ -1,7 +1,10 @@
 import type { Capture } from '../capture/capture.ts';
 import { MEASURES } from '../measures/index.ts';
+import type { MeasureValue } from '../measures/measure.ts';
 import { cutWindow } from '../measures/windowData.ts';
+import { differenceInterval } from '../statistics/differenceInterval.ts';
 import { banksToJudge } from '../windows/banksToJudge.ts';
+import { withKind } from '../windows/kindOf.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 import { listed } from '../words/numbers.ts';
 import type { Comparison, MeasurePair } from './comparison.ts';
@@ -19,14 +22,18 @@ export interface ComparedWindow {
  */
 export function compareWindows(first: ComparedWindow, second: ComparedWindow): Comparison {
   const sides = [first, second].map(({ capture, window }) =>
-    cutWindow(capture, window, window.bank ?? banksToJudge(capture)[0] ?? null),
+    cutWindow(capture, withKind(capture, window), window.bank ?? banksToJudge(capture)[0] ?? null),
   );
   const [one, two] = sides;
+  const apart = first.capture !== second.capture || !overlapOf(first.window, second.window);
   const pairs: MeasurePair[] = MEASURES.map((measure) => {
-    const a = one ? measure.compute(one).value : null;
-    const b = two ? measure.compute(two).value : null;
+    const a = one ? measure.compute(one) : null;
+    const b = two ? measure.compute(two) : null;
+    const [earlier, later] = [a?.value ?? null, b?.value ?? null];
     const { id, words, unit, digits } = measure;
-    return { id, words, unit, digits, first: a, second: b, difference: a === null || b === null ? null : b - a };
+    const difference = earlier === null || later === null ? null : later - earlier;
+    const interval = apart ? intervalBetween(a, b) : null;
+    return { id, words, unit, digits, first: earlier, second: later, difference, interval };
   });
   const unlike = one && two ? unlikeBetween(one, two) : [];
   return {
@@ -36,6 +43,15 @@ export function compareWindows(first: ComparedWindow, second: ComparedWindow): C
     unlike,
     pairs,
   };
+}
+
+function overlapOf(one: CaptureWindow, two: CaptureWindow): boolean {
+  return one.startS < two.endS && two.startS < one.endS;
+}
+
+function intervalBetween(a: MeasureValue | null, b: MeasureValue | null): MeasurePair['interval'] {
+  if (!a?.interval || !b?.interval || a.value === null || b.value === null) return null;
+  return differenceInterval({ value: a.value, interval: a.interval }, { value: b.value, interval: b.interval });
 }
 
 function sentenceOf(unlike: readonly string[]): string {

@@ -1,3 +1,4 @@
+import type { Interval } from '../statistics/exactIntervals.ts';
 import type { CaptureWindow } from '../windows/window.ts';
 
 /** Something that was not alike between two windows, and so weakens the comparison. */
@@ -17,6 +18,11 @@ export interface MeasurePair {
   readonly second: number | null;
   /** second minus first, or null where a side is missing. */
   readonly difference: number | null;
+  /**
+   * Its 95 % interval, low then high: what the scatter within each window leaves open. Null where a side has none, or
+   * where the windows share a stretch of one capture and so are not independent.
+   */
+  readonly interval: Interval | null;
 }
 
 /** A window of one capture over a window of another, or of the same. */

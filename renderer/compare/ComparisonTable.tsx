@@ -1,6 +1,7 @@
-import type { Comparison } from '../../core/compare/comparison.ts';
+import { beyondScatter, scatterSentence } from '../../core/compare/beyondScatter.ts';
+import type { Comparison, MeasurePair } from '../../core/compare/comparison.ts';
 import { partGiven } from '../../core/compare/neitherGives.ts';
-import { differenceWords, numberWords } from '../words/numbers.ts';
+import { differenceWords, measuredWords, numberWords } from '../words/numbers.ts';
 
 interface ComparisonTableProps {
   readonly comparison: Comparison;
@@ -11,8 +12,10 @@ interface ComparisonTableProps {
 /** The measures of both windows side by side, with the difference. */
 export function ComparisonTable({ comparison, first, second }: ComparisonTableProps) {
   const { given, neither } = partGiven(comparison.pairs);
+  const scatter = scatterSentence(given);
   return (
     <>
+      {scatter !== null && <p className="soft">{scatter}</p>}
       <table className="measures sideBySide">
         <thead>
           <tr>
@@ -26,6 +29,9 @@ export function ComparisonTable({ comparison, first, second }: ComparisonTablePr
             <th scope="col" className="figure">
               Difference
             </th>
+            <th scope="col" className="figure">
+              95 % interval
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -38,8 +44,9 @@ export function ComparisonTable({ comparison, first, second }: ComparisonTablePr
               <td className="figure">{valueWords(pair.first, pair.digits)}</td>
               <td className="figure">{valueWords(pair.second, pair.digits)}</td>
               <td className="figure">
-                {pair.difference === null ? 'none' : differenceWords(pair.difference, pair.digits)}
+                <Difference pair={pair} />
               </td>
+              <td className="figure soft">{intervalWords(pair)}</td>
             </tr>
           ))}
         </tbody>
@@ -47,6 +54,17 @@ export function ComparisonTable({ comparison, first, second }: ComparisonTablePr
       {neither !== null && <p className="soft">{neither}</p>}
     </>
   );
+}
+
+/** In bold where it is more than scatter. */
+function Difference({ pair }: { readonly pair: MeasurePair }) {
+  if (pair.difference === null) return 'none';
+  const words = differenceWords(pair.difference, pair.digits);
+  return beyondScatter(pair) ? <strong>{words}</strong> : words;
+}
+
+function intervalWords({ difference, interval, digits }: MeasurePair): string {
+  return difference === null ? 'none' : (measuredWords(difference, interval, digits).interval ?? 'none');
 }
 
 function valueWords(value: number | null, digits: number): string {

@@ -1,3 +1,4 @@
+import { scatterSentence } from '../../compare/beyondScatter.ts';
 import type { MeasurePair } from '../../compare/comparison.ts';
 import { partGiven } from '../../compare/neitherGives.ts';
 import type { Block, Cell, DecimalSign } from '../sheet.ts';
@@ -20,6 +21,7 @@ export const comparisons: SectionMaker = {
 
 function comparisonBlocks({ first, second, comparison }: SheetComparison, place: number, sign: DecimalSign): Block[] {
   const { given, neither } = partGiven(comparison.pairs);
+  const scatter = scatterSentence(given);
   return [
     { kind: 'subheading', level: 3, text: `${first} against ${second}` },
     { kind: 'paragraph', tone: 'plain', text: comparison.sentence },
@@ -36,6 +38,8 @@ function comparisonBlocks({ first, second, comparison }: SheetComparison, place:
         { id: 'first', words: 'First', unit: null, align: 'right' },
         { id: 'second', words: 'Second', unit: null, align: 'right' },
         { id: 'difference', words: 'Second less first', unit: null, align: 'right' },
+        { id: 'low', words: '95 % from', unit: null, align: 'right' },
+        { id: 'high', words: 'to', unit: null, align: 'right' },
       ],
       rows: given.map((pair) => [
         { kind: 'text', text: pair.words },
@@ -43,12 +47,19 @@ function comparisonBlocks({ first, second, comparison }: SheetComparison, place:
         side(pair.first, pair, sign),
         side(pair.second, pair, sign),
         side(pair.difference, pair, sign),
+        limit(pair.interval?.[0], pair, sign),
+        limit(pair.interval?.[1], pair, sign),
       ]),
     },
+    ...(scatter === null ? [] : [{ kind: 'paragraph', tone: 'small', text: scatter } satisfies Block]),
     ...(neither === null ? [] : [{ kind: 'paragraph', tone: 'small', text: neither } satisfies Block]),
   ];
 }
 
 function side(value: number | null, { digits }: MeasurePair, sign: DecimalSign): Cell {
   return value === null ? { kind: 'none', words: 'cannot tell' } : numberCell(value, digits, null, sign);
+}
+
+function limit(value: number | undefined, { digits }: MeasurePair, sign: DecimalSign): Cell {
+  return value === undefined ? { kind: 'none', words: 'not given' } : numberCell(value, digits, null, sign);
 }

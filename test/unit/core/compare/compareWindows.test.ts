@@ -30,6 +30,30 @@ describe('compareWindows', () => {
     expect(sentence).toBe('The conditions of both windows were alike, as far as they were recorded.');
   });
 
+  test('a repair shows beyond scatter in the swing ratio; two windows of the same state do not', () => {
+    const swingOf = (through: number) => {
+      const { pairs } = compareWindows(
+        { capture: pairCapture({ ...pair, seed: 1, through: 0.9 }, 20), window: window(0, 60) },
+        { capture: pairCapture({ ...pair, seed: 2, through }, 20), window: window(0, 60) },
+      );
+      return pairs.find(({ id }) => id === 'fastSwingRatio');
+    };
+    expect(swingOf(0.1)?.interval?.[1]).toBeLessThan(0);
+    const [low, high] = swingOf(0.9)?.interval ?? [1, -1];
+    expect(low).toBeLessThan(0);
+    expect(high).toBeGreaterThan(0);
+  });
+
+  test('windows that share a stretch of a capture have no interval: they are not independent', () => {
+    const capture = pairCapture({ ...pair, seed: 1, through: 0.9 }, 20);
+    const told = (startS: number) =>
+      compareWindows({ capture, window: window(0, 30) }, { capture, window: window(startS, 60) }).pairs.filter(
+        ({ interval }) => interval !== null,
+      ).length;
+    expect(told(20)).toBe(0);
+    expect(told(30)).toBeGreaterThan(0);
+  });
+
   test('a measure that one side lacks has no difference', () => {
     const capture = pairCapture({ ...pair, seed: 1, through: 0.9 }, 20);
     const { pairs } = compareWindows({ capture, window: window(0, 60) }, { capture, window: window(0, 0.2) });

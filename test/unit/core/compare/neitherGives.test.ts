@@ -10,6 +10,7 @@ const pair = (words: string, first: number | null, second: number | null): Measu
   first,
   second,
   difference: null,
+  interval: null,
 });
 
 test('measures that neither window gives are named in one sentence, the others stay in their order', () => {
