@@ -1,6 +1,6 @@
 import { Pencil } from 'lucide-react';
 import { useStore } from 'zustand';
-import { bankWords, WINDOW_KIND_WORDS } from '../../core/evidence/words/terms.ts';
+import { bankWords, kindWords } from '../../core/evidence/words/terms.ts';
 import type { WindowScore } from '../../core/findings/finding.ts';
 import type { RecordWindow } from '../../core/record/schema.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
@@ -30,8 +30,8 @@ export function WindowReport({ window, scores }: WindowReportProps) {
         <div>
           <h2>{windowName(window)}</h2>
           <p className="soft">
-            {stretchWords(window, captureS)}, {bankWords(window.bank)}, {WINDOW_KIND_WORDS[window.kind].toLowerCase()},{' '}
-            {ORIGIN_WORDS[window.origin]}
+            {stretchWords(window, captureS)}, {bankWords(window.bank)},{' '}
+            {kindWords(window.kind, scores[0]?.kind ?? null)}, {ORIGIN_WORDS[window.origin]}
           </p>
         </div>
         <CommandButton id="window.times" icon={Pencil} words="Edit" />

@@ -5,7 +5,7 @@ import type { Block, Cell, DecimalSign } from '../sheet.ts';
 import type { SheetInput } from '../sheetInput.ts';
 import { digitsFor, numberCell } from '../words/numbers.ts';
 import { instantWords, stretchWords } from '../words/quantities.ts';
-import { bankWords, conditionWords, FINDING_WORDS, measureWords, metWords } from '../words/terms.ts';
+import { bankWords, conditionWords, FINDING_WORDS, kindWords, measureWords, metWords } from '../words/terms.ts';
 import { judgementBlocks, saidTests } from './judgement.ts';
 import { type Same, sameInAll, without } from './sameInWindows.ts';
 import type { SectionMaker } from './section.ts';
@@ -86,7 +86,8 @@ const TESTS: ReadonlySet<WindowScore['kind']> = new Set(['hold', 'cruise', 'mixe
 function heading({ window, name, capture }: PlacedWindow, score: WindowScore | null, { settings }: SheetInput): Block {
   const stretch = stretchWords(window.startS, window.endS, settings.decimalSign);
   const bank = bankWords(score === null ? window.bank : score.bank);
-  return { kind: 'subheading', level: 3, text: `${name}: ${capture.name}, ${stretch}, ${bank}` };
+  const kind = kindWords(window.kind, score?.kind ?? null);
+  return { kind: 'subheading', level: 3, text: `${name}: ${capture.name}, ${stretch}, ${bank}, ${kind}` };
 }
 
 function keptBlock({ window }: PlacedWindow, { record }: SheetInput): Block {

@@ -32,6 +32,13 @@ export const WINDOW_KIND_WORDS: Readonly<Record<WindowKind, string>> = {
   mixed: 'Stretch',
 };
 
+/** The kind of a window, and what it was judged as where that is another: a marked stretch is what the engine made of it. */
+export function kindWords(kind: WindowKind, judged: WindowKind | null): string {
+  const own = WINDOW_KIND_WORDS[kind].toLowerCase();
+  if (judged === null || judged === kind) return own;
+  return `${own}, judged as ${judged === 'idle' ? 'an' : 'a'} ${WINDOW_KIND_WORDS[judged].toLowerCase()}`;
+}
+
 export const WINDOW_ORIGIN_WORDS: Readonly<Record<WindowOrigin, string>> = {
   suggested: 'offered',
   accepted: 'offer accepted',

@@ -85,8 +85,8 @@ describe('the evidence sheet', () => {
     const two = buildSheet({ ...input, score: { ...input.score, windows: [one, other] } });
     expect(textsOf('windows', two)).toHaveLength(3);
     expect(textsOf('windowDetails', two).filter((text) => text.startsWith('Hold at 2300:'))).toEqual([
-      'Hold at 2300: van-before.csv, 61.2 to 121.2\u00a0s, bank\u00a01',
-      'Hold at 2300: van-before.csv, 61.2 to 121.2\u00a0s, bank\u00a02',
+      'Hold at 2300: van-before.csv, 61.2 to 121.2\u00a0s, bank\u00a01, hold',
+      'Hold at 2300: van-before.csv, 61.2 to 121.2\u00a0s, bank\u00a02, hold',
     ]);
   });
 

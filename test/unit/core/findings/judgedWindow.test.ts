@@ -6,6 +6,7 @@ import { judgedWindow } from '../../../../core/findings/judgedWindow.ts';
 import { judgeWindow } from '../../../../core/findings/judgeWindow.ts';
 import type { CaptureWindow } from '../../../../core/windows/window.ts';
 import { pairCapture } from '../../../support/drivenPair.ts';
+import { sampleCapture } from '../../../support/sampleCapture.ts';
 
 const CAPTURE = pairCapture({ seed: 5, seconds: 40, hz: 1.4, through: 0.5, lagS: 0.2 }, 10);
 const WINDOW: CaptureWindow = { startS: 5, endS: 35, bank: 1, kind: 'hold', origin: 'byHand' };
@@ -32,4 +33,12 @@ test('a window is judged once, until many others were asked for', () => {
   for (let k = 0; k < 64; k++) ask(11 + k / 10);
   expect(ask(10)).not.toBe(first);
   expect(ask(10)).toEqual(first);
+});
+
+test('a stretch of idling that was marked by hand is judged as an idle, which condemns nothing', async () => {
+  const drive = await sampleCapture('van-before.csv');
+  const marked: CaptureWindow = { startS: 12, endS: 45, bank: 1, kind: 'mixed', origin: 'byHand' };
+  const { score } = judgedWindow(drive, marked, 1, [], USUAL_COSTS);
+  expect(score).toEqual(judgeWindow(drive, { ...marked, kind: 'idle' }, 1, [], USUAL_COSTS).score);
+  expect(score.blockers.map(({ id }) => id)).toContain('idleOnly');
 });

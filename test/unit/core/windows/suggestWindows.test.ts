@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { kindOf } from '../../../../core/windows/kindOf.ts';
+import { kindOf, withKind } from '../../../../core/windows/kindOf.ts';
 import { suggestWindows } from '../../../../core/windows/suggestWindows.ts';
 import { captureOf, type DrawnChannel } from '../../../support/drawTrace.ts';
 import { HOSTILE_CAPTURES } from '../../../support/hostileCaptures.ts';
@@ -127,5 +127,15 @@ describe('kindOf', () => {
     [500, 600, 'mixed'],
   ] as const)('%i to %i s is %s', (startS, endS, kind) => {
     expect(kindOf(capture, { startS, endS })).toBe(kind);
+  });
+
+  test('is given to a stretch marked by hand, and taken from nobody who said one', () => {
+    const marked = { startS: 40, endS: 90, bank: 1, kind: 'mixed', origin: 'byHand' } as const;
+    expect(withKind(capture, marked).kind).toBe('hold');
+    for (const said of [
+      { ...marked, kind: 'cruise' },
+      { ...marked, origin: 'accepted' },
+    ] as const)
+      expect(withKind(capture, said)).toBe(said);
   });
 });
