@@ -1,8 +1,13 @@
 import type { MeasurePair } from './comparison.ts';
 
-/** Whether a measure differs by more than the scatter within both windows explains: 0 lies outside the 95 % interval. */
-export function beyondScatter({ interval }: MeasurePair): boolean {
-  return interval !== null && (interval[0] > 0 || interval[1] < 0);
+/**
+ * Whether a measure differs by more than the scatter within both windows explains: 0 lies outside the 95 % interval, in
+ * the digits in which the measure is told.
+ */
+export function beyondScatter({ interval, digits }: MeasurePair): boolean {
+  if (interval === null) return false;
+  const [low, high] = interval.map((end) => Number(end.toFixed(digits)));
+  return (low ?? 0) > 0 || (high ?? 0) < 0;
 }
 
 /** What a table of pairs says of those, or null where no pair has an interval and so nothing can be said. */

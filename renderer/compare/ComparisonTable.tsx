@@ -68,5 +68,5 @@ function intervalWords({ difference, interval, digits }: MeasurePair): string {
 }
 
 function valueWords(value: number | null, digits: number): string {
-  return value === null ? 'cannot tell' : numberWords(value, digits);
+  return value === null ? 'none' : numberWords(value, digits);
 }

@@ -20,9 +20,10 @@ test('a difference is beyond scatter where its interval leaves out 0', () => {
       [-0.9, -0.1],
       [-0.1, 0.9],
       [0, 0.9],
+      [0.001, 0.02],
     ] as const
   ).map((ends) => beyondScatter(pair(ends)));
-  expect(said).toEqual([true, true, false, false]);
+  expect(said).toEqual([true, true, false, false, false]);
   expect(beyondScatter(pair(null))).toBe(false);
 });
 
