@@ -15,5 +15,6 @@ export function scatterSentence(pairs: readonly MeasurePair[]): string | null {
   const told = pairs.filter(({ interval }) => interval !== null);
   if (told.length === 0) return null;
   const beyond = told.filter(beyondScatter).length;
-  return `${beyond} of the ${told.length} measures with an interval differ by more than the scatter within the windows (95 %); one in twenty does so by chance.`;
+  const measures = told.length === 1 ? 'measure' : 'measures';
+  return `${beyond} of ${told.length} ${measures} with an interval ${beyond === 1 ? 'differs' : 'differ'} by more than the scatter within the windows (95 %); one in twenty does so by chance.`;
 }

@@ -15,7 +15,7 @@ export function ComparisonTable({ comparison, first, second }: ComparisonTablePr
   const scatter = scatterSentence(given);
   return (
     <>
-      {scatter !== null && <p className="soft">{scatter}</p>}
+      {scatter !== null && <p className="soft">{scatter} In bold: those that do.</p>}
       <table className="measures sideBySide">
         <thead>
           <tr>

@@ -28,6 +28,9 @@ test('a difference is beyond scatter where its interval leaves out 0', () => {
 });
 
 test('the sentence counts those with an interval, and is left out where there are none', () => {
-  expect(scatterSentence([pair([0.1, 0.9]), pair([-0.1, 0.9]), pair(null)])).toMatch(/^1 of the 2 measures/);
+  expect(scatterSentence([pair([0.1, 0.9]), pair([-0.1, 0.9]), pair(null)])).toMatch(
+    /^1 of 2 measures with an interval differs /,
+  );
+  expect(scatterSentence([pair([-0.1, 0.9])])).toMatch(/^0 of 1 measure with an interval differ /);
   expect(scatterSentence([pair(null)])).toBeNull();
 });
