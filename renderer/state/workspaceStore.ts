@@ -131,6 +131,6 @@ function sameStretch(one: Stretch, other: Stretch): boolean {
   return one.startS === other.startS && one.endS === other.endS;
 }
 
-function plainPane(pane: PaneLayout): CaptureView['panes'][number] {
-  return { id: pane.id, channelIds: [...pane.channelIds], share: pane.share, scale: pane.scale };
+function plainPane({ id, channelIds, share, scale, folded }: PaneLayout): CaptureView['panes'][number] {
+  return { id, channelIds: [...channelIds], share, scale, ...(folded === undefined ? {} : { folded }) };
 }

@@ -78,6 +78,19 @@ describe('a capture that is shown again', () => {
   });
 });
 
+describe('the panes of a capture', () => {
+  it('keep their fold, and everything else that a pane is', () => {
+    const { store, view } = shown();
+    const panes = [
+      { id: 'p-1', channelIds: ['c1', 'c2'], share: 0.7, folded: true, scale: { kind: 'hand', low: 0, high: 1 } },
+      { id: 'p-2', channelIds: ['c3'], share: 0.3, scale: { kind: 'auto' } },
+    ] as const;
+    store.getState().panes(panes);
+    expect(view().panes).toEqual(panes);
+    expect(readViewState(JSON.parse(JSON.stringify(viewStateOf(store.getState())))).captures.c?.panes).toEqual(panes);
+  });
+});
+
 describe('the kept view', () => {
   it('comes back exactly', () => {
     const { store } = shown();
