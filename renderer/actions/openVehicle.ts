@@ -64,6 +64,7 @@ export async function leaveVehicle(program: Program, whenSaved?: () => Promise<v
   const vehicle = recordOf(record.getState());
   if (vehicle === null) return true;
   record.setState({ leaving: true });
+  record.getState().endGesture(); // a drag whose end was never heard is not saved otherwise
   program.notices.getState().say(''); // what was done with it is not said of what comes next
   try {
     for (const job of captures.getState().jobs) if (job.vehicleId === vehicle.id) job.cancel();

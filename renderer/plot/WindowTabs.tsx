@@ -92,6 +92,10 @@ function WindowTab({ stage, window, selected, drag, onSelectWindow }: TabProps) 
   const words = window.finding === null ? '' : FINDING_WORDS[window.finding].toLowerCase();
   const span = `${stage.moment(window.startS)} to ${stage.moment(window.endS)}`;
   const moving = useRef(false);
+  const end = (): void => {
+    if (moving.current) drag.onWindowDrag({ phase: 'end', windowId: window.id });
+    moving.current = false;
+  };
   return (
     <button
       type="button"
@@ -107,10 +111,8 @@ function WindowTab({ stage, window, selected, drag, onSelectWindow }: TabProps) 
         event.preventDefault();
         event.stopPropagation();
       }}
-      onKeyUp={() => {
-        if (moving.current) drag.onWindowDrag({ phase: 'end', windowId: window.id });
-        moving.current = false;
-      }}
+      onKeyUp={end}
+      onBlur={end}
     >
       <span className="tabWords">
         {window.finding !== null && <FindingSign finding={window.finding} size={16} />}

@@ -30,7 +30,7 @@ interface Parts {
 export function createSaver({ shell, record, notices, clock }: Parts): Saver {
   let onDisk: VehicleRecord | null = null;
   let running: Promise<boolean> | null = null;
-  let callOff: (() => void) | null = null;
+  let planned: { readonly atMs: number; callOff(): void } | null = null;
 
   /** What has to go to disk now, or null. A drag under way waits for its end. */
   const unsaved = (): VehicleRecord | null => {
@@ -39,11 +39,16 @@ export function createSaver({ shell, record, notices, clock }: Parts): Saver {
     return history.record;
   };
 
+  /** The sooner of two plans holds: an edit does not wait for the next try of a save that failed. */
   const later = (milliseconds: number): void => {
-    callOff ??= clock.after(milliseconds, () => {
-      callOff = null;
+    const atMs = clock.now() + milliseconds;
+    if (planned !== null && planned.atMs <= atMs) return;
+    planned?.callOff();
+    const callOff = clock.after(milliseconds, () => {
+      planned = null;
       void flush();
     });
+    planned = { atMs, callOff };
   };
 
   const saveOnce = async (whole: VehicleRecord): Promise<boolean> => {
@@ -72,8 +77,8 @@ export function createSaver({ shell, record, notices, clock }: Parts): Saver {
   };
 
   const flush = (): Promise<boolean> => {
-    callOff?.();
-    callOff = null;
+    planned?.callOff();
+    planned = null;
     running ??= saveAll().finally(() => {
       running = null;
     });

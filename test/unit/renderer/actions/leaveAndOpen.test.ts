@@ -1,6 +1,7 @@
 // Files that are opened while another vehicle is closed or opened: which reading goes on, and whose capture it becomes.
 
 import { describe, expect, it } from 'vitest';
+import { renameVehicle } from '../../../../core/record/edits/vehicle.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
 import { openVehicle } from '../../../../renderer/actions/openVehicle.ts';
 import { goToStart } from '../../../../renderer/actions/vehicles.ts';
@@ -43,6 +44,35 @@ describe('a file that is opened at once after its vehicle was closed', () => {
     await Promise.all([goToStart(program), openPicked(program, [window.file('second.csv', LONG)])]);
     Object.assign(program.shell, { saveVehicle });
     expect(openNames(window)).toEqual(['first.csv', 'second.csv']);
+  });
+});
+
+describe('a drag whose end was never heard', () => {
+  const dragged = async () => {
+    const window = await startWindow();
+    await openPicked(window.program, [window.file('first.csv', SMALL)]);
+    await window.quiet();
+    window.program.record.getState().beginGesture('move window');
+    window.program.record.getState().edit(renameVehicle('Van 3'));
+    return window;
+  };
+
+  it('is kept when its vehicle is left', async () => {
+    const window = await dragged();
+    await goToStart(window.program);
+    expect(await keptNames(window)).toEqual(['Van 3 1']);
+  });
+
+  it('is kept when the window is closed', async () => {
+    const window = await dragged();
+    let closed = (): void => undefined;
+    const ready = new Promise<void>((resolve) => {
+      closed = resolve;
+    });
+    Object.assign(window.program.shell, { readyToClose: async () => closed() });
+    window.standIn.fire('closing', null);
+    await ready;
+    expect(await keptNames(window)).toEqual(['Van 3 1']);
   });
 });
 

@@ -127,6 +127,21 @@ describe('a save that is refused', () => {
     expect(notices.getState().problems).toEqual([]);
   });
 
+  it('is tried again with the next edit, long before its own next try', async () => {
+    refuse = true;
+    rename('A');
+    clock.pass(SAVE_AFTER_MS);
+    await microtasks();
+    refuse = false;
+    rename('B');
+    clock.pass(SAVE_AFTER_MS);
+    await microtasks();
+    expect(saved).toEqual(['B']);
+    clock.pass(TRY_AGAIN_MS);
+    await microtasks();
+    expect(saved).toEqual(['B']);
+  });
+
   it('is told to whoever waits for it', async () => {
     refuse = true;
     rename('A');
