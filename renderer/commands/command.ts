@@ -17,6 +17,11 @@ export interface Command {
   run(program: Program): void | Promise<void>;
 }
 
+/** Every store that the state of some command hangs on. */
+export function decidingStores({ record, workspace, captures, score, settings, shelf }: Program) {
+  return [record, workspace, captures, score, settings, shelf];
+}
+
 const ALWAYS: CommandState = { enabled: true, reason: null, checked: false, words: null };
 
 /** A command that can always run. */

@@ -1,5 +1,6 @@
 import { COMMANDS } from '../../core/bridge/commandList.ts';
 import type { Program } from '../program/program.ts';
+import { decidingStores } from './command.ts';
 import { DEEDS } from './index.ts';
 
 /** Tells the menu bar what can be chosen, once per round of changes and only what differs. */
@@ -27,7 +28,6 @@ export function keepCommandStates(program: Program): () => void {
   };
 
   tell();
-  const { record, workspace, captures, settings, shelf } = program;
-  const stops = [record, workspace, captures, settings, shelf].map((store) => store.subscribe(soon));
+  const stops = decidingStores(program).map((store) => store.subscribe(soon));
   return () => stops.forEach((stop) => void stop());
 }

@@ -1,6 +1,6 @@
 import { useCallback, useRef, useSyncExternalStore } from 'react';
 import { useProgram } from '../program/programContext.ts';
-import type { CommandState } from './command.ts';
+import { type CommandState, decidingStores } from './command.ts';
 import { DEEDS } from './index.ts';
 
 /** Whether a command can run now; follows everything it may hang on. */
@@ -9,8 +9,7 @@ export function useCommandState(id: string): CommandState {
   const last = useRef<{ key: string; state: CommandState } | null>(null);
   const subscribe = useCallback(
     (hear: () => void) => {
-      const { record, workspace, captures, settings, shelf } = program;
-      const stops = [record, workspace, captures, settings, shelf].map((store) => store.subscribe(hear));
+      const stops = decidingStores(program).map((store) => store.subscribe(hear));
       return () => stops.forEach((stop) => void stop());
     },
     [program],

@@ -34,6 +34,28 @@ describe.each(COMMANDS.map(({ id }) => id))('%s', (id) => {
   });
 });
 
+describe('the menu bar', () => {
+  it('hears of a command that can run as soon as something is scored, though nothing else changes', async () => {
+    const window = await startWindow();
+    const told: string[] = [];
+    const { program } = window;
+    Object.assign(program.shell, {
+      setCommandStates: async (states: readonly { id: string; enabled: boolean }[]) => {
+        told.push(...states.filter(({ id }) => id === 'file.exportBundle').map(({ enabled }) => String(enabled)));
+        return null;
+      },
+    });
+    await openPicked(program, [window.sample('van-before')]);
+    await window.quiet();
+    const { score } = program.wholeScore.getState();
+    program.wholeScore.setState({ score: null });
+    await window.quiet();
+    program.wholeScore.setState({ score });
+    await window.quiet();
+    expect(told.slice(-2)).toEqual(['false', 'true']);
+  });
+});
+
 describe('with a capture open', () => {
   it('zooms about the cursor, and about the middle where there is none', async () => {
     const window = await startWindow();
