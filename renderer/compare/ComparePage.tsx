@@ -8,6 +8,7 @@ import { themeOf } from '../state/settingsStore.ts';
 import type { ViewState } from '../state/viewState.ts';
 import { Button } from '../widgets/Button.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
+import { ProblemNote } from '../widgets/ProblemNote.tsx';
 import { comparedPanes } from './comparedPanes.ts';
 import { type BankSide, useComparedSides } from './useComparedSides.ts';
 import { useComparison } from './useComparison.ts';
@@ -21,16 +22,18 @@ type Compare = NonNullable<ViewState['compare']>;
 export function ComparePage({ compare }: { readonly compare: Compare }) {
   const { workspace } = useProgram();
   const sides = useComparedSides(compare.firstId, compare.secondId);
-  const comparison = useComparison(compare.firstId, compare.secondId);
+  const answer = useComparison(compare.firstId, compare.secondId);
+  const comparison = answer?.ok === true ? answer.value : null;
   const end = (): void => workspace.getState().set({ compare: null });
   return (
     <section className="comparePage" aria-label="Comparison">
       <div className="compareHead">
-        <h2>{comparison?.sentence ?? 'Comparing.'}</h2>
+        <h2>{comparison?.sentence ?? (answer === null ? 'Comparing.' : 'These windows could not be compared.')}</h2>
         <Button icon={X} look="outline" onPress={end}>
           End comparison
         </Button>
       </div>
+      {answer?.ok === false && <ProblemNote problem={answer.problem} />}
       {comparison !== null && comparison.unlike.length > 0 && (
         <ul className="unlike">
           {comparison.unlike.map(({ id, words }) => (
@@ -62,7 +65,10 @@ function ComparedTraces({ compare, first, second }: ComparedTracesProps) {
   const [cursorS, setCursorS] = useState<number | null>(null);
   const panes = useMemo(() => comparedPanes(first, second), [first, second]);
   const units = useMemo(() => ({ temperature: temperatureUnit, speed: speedUnit }), [temperatureUnit, speedUnit]);
-  const setOffset = (offsetS: number): void => workspace.getState().set({ compare: { ...compare, offsetS } });
+  /** A figure that is given while the comparison ends does not begin it again. */
+  const setOffset = (offsetS: number): void => {
+    if (workspace.getState().compare !== null) workspace.getState().set({ compare: { ...compare, offsetS } });
+  };
   return (
     <>
       <CompareStack

@@ -10,13 +10,13 @@ export function ComparisonMargin() {
   const { workspace } = useProgram();
   const compare = useStore(workspace, (state) => state.compare);
   const sides = useComparedSides(compare?.firstId ?? '', compare?.secondId ?? '');
-  const comparison = useComparison(compare?.firstId ?? '', compare?.secondId ?? '');
+  const answer = useComparison(compare?.firstId ?? '', compare?.secondId ?? '');
   return (
     <aside className="margin right" aria-label="Measures side by side">
       <ScrollStop label="Measures" className="report scroll">
         <h2>Side by side</h2>
-        {comparison !== null && sides !== null && (
-          <ComparisonTable comparison={comparison} first={sides[0].label} second={sides[1].label} />
+        {answer?.ok === true && sides !== null && (
+          <ComparisonTable comparison={answer.value} first={sides[0].label} second={sides[1].label} />
         )}
       </ScrollStop>
     </aside>

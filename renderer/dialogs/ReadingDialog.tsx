@@ -10,6 +10,7 @@ import { CautionList } from '../widgets/CautionList.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
 import { SelectField } from '../widgets/SelectField.tsx';
+import { goToWrongField } from '../widgets/wrongField.ts';
 import { cautions } from '../words/cautions.ts';
 import { TEMPERATURE_UNITS } from '../words/terms.ts';
 import { BANK_CHOICES, bankOf, bankValue } from './bankChoice.ts';
@@ -37,6 +38,7 @@ export function ReadingDialog({ readingId, onClose }: DialogProps & { readonly r
 
   const keep = (event: FormEvent): void => {
     event.preventDefault();
+    if (goToWrongField(document)) return;
     const { inlet, outlet, unit, ...rest } = draft;
     if (inlet === null || outlet === null) {
       setProblem('Type both temperatures: converter inlet and outlet.');

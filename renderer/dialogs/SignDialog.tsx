@@ -13,6 +13,7 @@ import { Dialog } from '../widgets/Dialog.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
 import { choicesOf, SelectField } from '../widgets/SelectField.tsx';
 import { TextField } from '../widgets/TextField.tsx';
+import { goToWrongField } from '../widgets/wrongField.ts';
 import type { DialogProps } from './dialogProps.ts';
 import { FindingChoice } from './opinions/FindingChoice.tsx';
 import { opinionChoices } from './opinions/opinionChoices.ts';
@@ -49,6 +50,7 @@ function SignForm({ record, answers, onClose }: SignFormProps) {
   };
 
   const sign = async (): Promise<void> => {
+    if (goToWrongField(document)) return;
     const missing = whatIsMissing(draft, author.name);
     setProblem(missing);
     const { finding, confidence, without, vehicleId: _, ...rest } = draft;

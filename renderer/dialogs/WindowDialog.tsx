@@ -61,14 +61,14 @@ export function WindowDialog({ windowId, onClose }: DialogProps & { readonly win
           unit="s"
           value={rounded(startS)}
           min={0}
-          max={rounded(endS)}
+          max={rounded(endS - LEAST_S)}
           onValue={(value) => value !== null && value < endS && edit(moveWindow(windowId, { startS: value, endS }))}
         />
         <NumberField
           label="Ends at"
           unit="s"
           value={rounded(endS)}
-          min={rounded(startS)}
+          min={rounded(startS + LEAST_S)}
           {...most}
           onValue={(value) => value !== null && value > startS && edit(moveWindow(windowId, { startS, endS: value }))}
         />
@@ -89,7 +89,9 @@ export function WindowDialog({ windowId, onClose }: DialogProps & { readonly win
   );
 }
 
-/** Milliseconds: finer than any capture of the trade is timed. */
+/** Finer than any capture of the trade is timed, s. */
+const LEAST_S = 0.001;
+
 function rounded(timeS: number): number {
   return Math.round(timeS * 1000) / 1000;
 }

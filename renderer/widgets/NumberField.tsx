@@ -1,5 +1,5 @@
-import { useState } from 'react';
-import { typedNumber } from '../words/numbers.ts';
+import { useEffect, useRef, useState } from 'react';
+import { bothReadings, typedNumber } from '../words/numbers.ts';
 import { Field } from './Field.tsx';
 
 interface NumberFieldProps {
@@ -16,12 +16,25 @@ interface NumberFieldProps {
   onValue(value: number | null): void;
 }
 
-/** A number with its unit. Takes both decimal signs, keeps what was typed, and says what is wrong with it. */
+/** A number with its unit, given when it is whole and right, and when the field goes. Takes both decimal signs, keeps what was typed, and says what is wrong with it. */
 export function NumberField(props: NumberFieldProps) {
   const { label, value, unit, hint, autoFocus, className, onValue } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const text = typed ?? (value === null ? '' : String(value));
+
+  // A field that goes while it is typed in, with its dialog or its tab, gives what was typed all the same.
+  const latest = useRef({ typed, props });
+  latest.current = { typed, props };
+  useEffect(
+    () => () => {
+      const { typed: left, props: last } = latest.current;
+      if (left === null || whatIsWrong(left, last) !== null) return;
+      const read = typedNumber(left);
+      if (read !== last.value) last.onValue(read);
+    },
+    [],
+  );
 
   const settle = (): void => {
     if (typed === null) return;
@@ -68,8 +81,10 @@ type Limits = Pick<NumberFieldProps, 'min' | 'max' | 'whole'>;
 export function whatIsWrong(typed: string, { min, max, whole }: Limits): string | null {
   if (typed.trim() === '') return null;
   const value = typedNumber(typed);
+  if (whole === true && !/^[+−-]?\d+$/.test(typed.trim())) return 'Type a whole number, without a point or a comma.';
   if (value === null) return 'This is not a number. Type digits with a point or a comma.';
-  if (whole === true && !Number.isInteger(value)) return 'Type a whole number.';
+  const readings = bothReadings(typed);
+  if (readings !== null) return `This can be read in two ways. Type ${readings.join(' or ')}.`;
   if (min !== undefined && value < min) return `Type ${min} or more.`;
   if (max !== undefined && value > max) return `Type ${max} or less.`;
   return null;

@@ -33,6 +33,15 @@ export function differenceWords(value: number, digits: number): string {
   return value > 0 && Number(value.toFixed(digits)) !== 0 ? `+${words}` : words;
 }
 
+/** "128,400": a comma before three digits parts thousands for one reader and decimals for another. */
+const EITHER_WAY = /^[+-]?[1-9]\d{0,2},\d{3}$/;
+
+/** The two readings of a number that different people read differently, for them to choose; null for all others. */
+export function bothReadings(typed: string): readonly [thousands: string, decimals: string] | null {
+  const plain = typed.trim().replace('−', '-');
+  return EITHER_WAY.test(plain) ? [plain.replace(',', ''), plain.replace(',', '.')] : null;
+}
+
 /** What a person typed as a number, with either decimal sign; null where it is none. Groups of digits are not read. */
 export function typedNumber(typed: string): number | null {
   const plain = typed.trim().replace('−', '-').replace(',', '.');

@@ -1,5 +1,5 @@
 import { Plus, Trash2 } from 'lucide-react';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { CODE_STATUS_WORDS } from '../../../core/evidence/words/terms.ts';
 import { addTroubleCode, removeTroubleCode, setTroubleCodeStatus } from '../../../core/record/edits/troubleCodes.ts';
 import { setIdentity } from '../../../core/record/edits/vehicle.ts';
@@ -51,13 +51,25 @@ export function CodesForm({ record }: { readonly record: VehicleRecord }) {
   );
 }
 
+const codeIn = (typed: string): string => typed.trim().toUpperCase();
+
 function AddCode({ onCode }: { onCode(code: string): void }) {
   const [typed, setTyped] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
+  // A code that was typed and not added yet counts all the same when the page goes.
+  const latest = useRef({ typed, onCode });
+  latest.current = { typed, onCode };
+  useEffect(
+    () => () => {
+      const code = codeIn(latest.current.typed);
+      if (CODE.test(code)) latest.current.onCode(code);
+    },
+    [],
+  );
   const add = (): void => {
-    const code = typed.trim().toUpperCase();
+    const code = codeIn(typed);
     if (!CODE.test(code)) {
-      setProblem('A code is a letter P, C, B or U, a digit 0 to 3 and three more digits: P0420.');
+      setProblem('A code is a letter P, C, B or U, a digit 0 to 3 and three more, each 0 to 9 or A to F: P0420.');
       return;
     }
     setProblem(null);

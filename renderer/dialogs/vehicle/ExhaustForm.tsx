@@ -15,6 +15,9 @@ const REAR_SENSOR_WORDS: Readonly<Record<Identity['rearSensor'], string>> = {
   unknown: 'Not known',
 };
 
+/** Places along the exhaust; as many as a record takes. */
+const POSITIONS = Array.from({ length: 9 }, (_, i) => ({ value: String(i + 1), words: String(i + 1) }));
+
 /** How the exhaust is laid out: bricks in the order of the gas, and where the rear sensor sits. */
 export function ExhaustForm({ record }: { readonly record: VehicleRecord }) {
   const program = useProgram();
@@ -30,7 +33,7 @@ export function ExhaustForm({ record }: { readonly record: VehicleRecord }) {
         hint="Vehicles before model year 1996 in the United States may have none; then only temperatures speak."
         onValue={(rearSensor) => edit(setIdentity({ rearSensor }))}
       />
-      {bricks.length === 0 && <p className="soft">No brick is drawn yet. Add them in the order of the gas.</p>}
+      {bricks.length === 0 && <p className="soft">No brick is listed yet. Add them in the order of the gas.</p>}
       <ol className="brickList">
         {bricks.map((brick) => (
           <BrickLine key={brick.id} brick={brick} />
@@ -48,7 +51,7 @@ function nextBrick(id: string, bricks: readonly Brick[]): Brick {
   return {
     id,
     bank: last?.bank ?? 1,
-    position: Math.min(9, (last?.position ?? 0) + 1),
+    position: Math.min(POSITIONS.length, (last?.position ?? 0) + 1),
     place: last === undefined ? 'closeCoupled' : 'underfloor',
     beforeRearSensor: last === undefined,
   };
@@ -64,7 +67,7 @@ function BrickLine({ brick }: { readonly brick: Brick }) {
       <SelectField
         label="Brick"
         value={String(brick.position)}
-        choices={['1', '2', '3', '4'].map((value) => ({ value, words: value }))}
+        choices={POSITIONS}
         onValue={(position) => change({ position: Number(position) })}
       />
       <SelectField
@@ -80,7 +83,7 @@ function BrickLine({ brick }: { readonly brick: Brick }) {
         onValue={(place) => change({ place })}
       />
       <CheckField
-        label="Rear sensor sits behind it"
+        label={`Rear sensor sits behind ${name}`}
         checked={brick.beforeRearSensor}
         onChecked={(beforeRearSensor) => change({ beforeRearSensor })}
       />

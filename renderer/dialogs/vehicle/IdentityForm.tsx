@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { renameVehicle, setIdentity } from '../../../core/record/edits/vehicle.ts';
 import type { Identity, VehicleRecord } from '../../../core/record/schema.ts';
 import { useProgram } from '../../program/programContext.ts';
@@ -9,6 +10,8 @@ interface IdentityFormProps {
   readonly record: VehicleRecord;
   readonly focusName: boolean;
 }
+
+type MileageUnit = NonNullable<Identity['mileage']>['unit'];
 
 /** Who the vehicle is. */
 export function IdentityForm({ record, focusName }: IdentityFormProps) {
@@ -22,6 +25,9 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
     (text: string): void =>
       edit(setIdentity({ [field]: text }), field);
   const { mileage } = identity;
+  // A unit chosen before there is a figure is no mileage of 0 yet.
+  const [chosenUnit, setChosenUnit] = useState<MileageUnit>('km');
+  const mileageUnit = mileage?.unit ?? chosenUnit;
   return (
     <div className="fields">
       <TextField
@@ -54,16 +60,20 @@ export function IdentityForm({ record, focusName }: IdentityFormProps) {
         label="Mileage"
         value={mileage?.value ?? null}
         min={0}
-        onValue={(value) => set({ mileage: value === null ? null : { value, unit: mileage?.unit ?? 'km' } })}
+        whole
+        onValue={(value) => set({ mileage: value === null ? null : { value, unit: mileageUnit } })}
       />
       <SelectField
         label="Mileage in"
-        value={mileage?.unit ?? 'km'}
+        value={mileageUnit}
         choices={[
           { value: 'km', words: 'km' },
           { value: 'mi', words: 'mi' },
         ]}
-        onValue={(unit) => set({ mileage: { value: mileage?.value ?? 0, unit } })}
+        onValue={(unit) => {
+          setChosenUnit(unit);
+          if (mileage !== null) set({ mileage: { ...mileage, unit } });
+        }}
       />
       <TextField label="Number plate" value={identity.plate} onValue={typed('plate')} />
       <TextField

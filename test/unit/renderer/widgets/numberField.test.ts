@@ -7,6 +7,10 @@ describe('what is wrong with a typed number', () => {
     ['12', {}],
     ['0,95', { min: 0.01, max: 1 }],
     ['3', { whole: true }],
+    [' −3 ', { whole: true }],
+    ['0,450', {}],
+    ['61.125', {}],
+    ['1234,500', {}],
   ])('%j is right', (typed, limits) => {
     expect(whatIsWrong(typed, limits)).toBeNull();
   });
@@ -15,7 +19,9 @@ describe('what is wrong with a typed number', () => {
     ['abc', {}, 'This is not a number. Type digits with a point or a comma.'],
     ['2', { max: 1 }, 'Type 1 or less.'],
     ['-1', { min: 0 }, 'Type 0 or more.'],
-    ['1.5', { whole: true }, 'Type a whole number.'],
+    ['1.5', { whole: true }, 'Type a whole number, without a point or a comma.'],
+    ['128.000', { whole: true }, 'Type a whole number, without a point or a comma.'],
+    ['128,400', {}, 'This can be read in two ways. Type 128400 or 128.400.'],
   ])('%j is told in a sentence that says what to type', (typed, limits, words) => {
     expect(whatIsWrong(typed, limits)).toBe(words);
   });
