@@ -1,9 +1,10 @@
 // Words and temperatures that a person adds to the record.
 
-import { addNote, removeNote, rewriteNote } from '../../core/record/edits/notes.ts';
+import { addNote, removeNote, rewriteNote, setNoteAuthor } from '../../core/record/edits/notes.ts';
 import { addReading, removeReading } from '../../core/record/edits/readings.ts';
 import type { Reading } from '../../core/record/schema.ts';
 import type { Program } from '../program/program.ts';
+import { changeSettings } from './changeSettings.ts';
 
 export interface NotePlace {
   readonly captureId: string | null;
@@ -25,6 +26,12 @@ export function writeNote(program: Program, noteId: string | null, place: NotePl
   workspace.getState().select({ kind: 'note', id });
   program.notices.getState().say('The note is kept.');
   return id;
+}
+
+/** Keeps a name for the notes to come, and puts it under the one that is being written, if any. */
+export function nameAuthor(program: Program, noteId: string | null, name: string): void {
+  void changeSettings(program, { reader: name });
+  if (noteId !== null) program.record.getState().edit(setNoteAuthor(noteId, name), `note ${noteId}`);
 }
 
 export function deleteNote(program: Program, id: string): void {

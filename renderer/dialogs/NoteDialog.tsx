@@ -1,7 +1,6 @@
 import { useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import { changeSettings } from '../actions/changeSettings.ts';
-import { writeNote } from '../actions/notesAndReadings.ts';
+import { nameAuthor, writeNote } from '../actions/notesAndReadings.ts';
 import { useProgram } from '../program/programContext.ts';
 import type { DialogState } from '../state/dialogStore.ts';
 import { recordOf } from '../state/recordStore.ts';
@@ -25,6 +24,8 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
   const note = useStore(program.record, (state) => recordOf(state)?.notes[noteId ?? '']);
   const capture = useStore(program.record, (state) => recordOf(state)?.captures[captureId ?? '']);
   const reader = useStore(program.settings, (state) => state.settings.reader);
+  // Asked as long as the dialog is open: a field that went with the first letter would take no name.
+  const [nameless] = useState(reader === '' && (note?.author ?? '') === '');
 
   const keep = (text: string): void => {
     if (latestId.current === null && text.trim() === '') return;
@@ -50,12 +51,12 @@ export function NoteDialog({ dialog, onClose }: NoteDialogProps) {
       }
     >
       <TextField label="Words" value={note?.text ?? ''} rows={6} maxLength={20_000} autoFocus onValue={keep} />
-      {reader === '' && (
+      {nameless && (
         <TextField
           label="Your name, for this note and the next ones"
           value={reader}
           maxLength={200}
-          onValue={(name) => void changeSettings(program, { reader: name })}
+          onValue={(name) => nameAuthor(program, latestId.current, name)}
         />
       )}
     </Dialog>

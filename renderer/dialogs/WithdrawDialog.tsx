@@ -19,6 +19,7 @@ export function WithdrawDialog({ opinionId, onClose }: DialogProps & { readonly 
   const [author, setAuthor] = useState({ name: reader, licence });
   const [reason, setReason] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
+  const [withdrawing, setWithdrawing] = useState(false);
   if (opinion?.kind !== 'opinion') return null;
 
   const back = (): void => program.dialogs.getState().show({ kind: 'opinions', opinionId });
@@ -26,6 +27,7 @@ export function WithdrawDialog({ opinionId, onClose }: DialogProps & { readonly 
     const missing = whatIsMissing(reason, author.name);
     setProblem(missing);
     if (missing !== null) return;
+    setWithdrawing(true); // what is signed twice stays so
     await withdrawOpinion(program, { withdraws: opinionId, author, reason });
     back();
   };
@@ -40,7 +42,7 @@ export function WithdrawDialog({ opinionId, onClose }: DialogProps & { readonly 
           <Button look="quiet" onPress={back}>
             Let it stand
           </Button>
-          <Button look="main" onPress={() => void withdraw()}>
+          <Button look="main" reason={withdrawing ? 'It is being withdrawn.' : null} onPress={() => void withdraw()}>
             Withdraw
           </Button>
         </>

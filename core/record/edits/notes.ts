@@ -15,6 +15,11 @@ export function rewriteNote(id: string, text: string, changedAt: string): Edit {
   return changeNote('edit note', id, (note) => (note.text === text ? note : { ...note, text, changedAt }));
 }
 
+/** Says who wrote a note, where that was not known when it was begun. */
+export function setNoteAuthor(id: string, author: string): Edit {
+  return changeNote('edit note', id, (note) => (note.author === author ? note : { ...note, author }));
+}
+
 /** Moves a note along its capture, s from the capture's start; endS null pins it to a moment. */
 export function moveNote(id: string, startS: number, endS: number | null, changedAt: string): Edit {
   return changeNote('move note', id, (note) => (note.captureId === null ? note : { ...note, startS, endS, changedAt }));

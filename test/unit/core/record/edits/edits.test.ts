@@ -9,7 +9,7 @@ import {
 } from '../../../../../core/record/edits/captures.ts';
 import type { Edit } from '../../../../../core/record/edits/edit.ts';
 import { keepFindings } from '../../../../../core/record/edits/findings.ts';
-import { addNote, moveNote, removeNote, rewriteNote } from '../../../../../core/record/edits/notes.ts';
+import { addNote, moveNote, removeNote, rewriteNote, setNoteAuthor } from '../../../../../core/record/edits/notes.ts';
 import { addReading, changeReading, removeReading } from '../../../../../core/record/edits/readings.ts';
 import {
   addTroubleCode,
@@ -62,6 +62,7 @@ describe('edits of a record', () => {
       changedAt: AT,
     });
     expect(rewriteNote('n1', kept.notes.n1?.text ?? '', AT).apply(kept).notes).toBe(kept.notes);
+    expect(setNoteAuthor('n1', 'Kim').apply(kept).notes.n1).toEqual({ ...kept.notes.n1, author: 'Kim' });
     expect(moveNote('n2', 5, null, AT).apply(kept).notes).toBe(kept.notes);
     expect(moveNote('n1', 5, 6, AT).apply(kept).notes.n1).toMatchObject({ startS: 5, endS: 6, changedAt: AT });
   });
@@ -94,6 +95,7 @@ describe('edits of a record', () => {
     ['changeReading', changeReading('gone', {})],
     ['removeReading', removeReading('gone')],
     ['rewriteNote', rewriteNote('gone', 'x', AT)],
+    ['setNoteAuthor', setNoteAuthor('gone', 'Kim')],
     ['removeNote', removeNote('gone')],
     ['setTroubleCodeStatus', setTroubleCodeStatus('gone', 'pending')],
     ['removeTroubleCode', removeTroubleCode('gone')],
