@@ -14,6 +14,7 @@ import { App } from './App.tsx';
 import { hearKeys } from './commands/hearKeys.ts';
 import { systemClock } from './program/clock.ts';
 import { followTheme } from './program/followTheme.ts';
+import { hearFaults } from './program/hearFaults.ts';
 import { createProgram } from './program/program.ts';
 import { ProgramProvider } from './program/programContext.ts';
 import { startProgram } from './program/startProgram.ts';
@@ -35,6 +36,7 @@ const program = createProgram({
   newId: () => crypto.randomUUID(),
 });
 
+hearFaults(program, window);
 followTheme(program, window);
 hearKeys(program, window);
 const started = startProgram(program);

@@ -1,4 +1,4 @@
-import type { Problem } from '../../core/reading/problem.ts';
+import type { Outcome, Problem } from '../../core/reading/problem.ts';
 import type { ColumnQuestion } from '../../core/reading/readCapture.ts';
 import { headerChoiceOf, withAsWritten } from '../../core/record/asWritten.ts';
 import { setColumnChoice } from '../../core/record/edits/captures.ts';
@@ -33,14 +33,26 @@ export function keepGuess(program: Program, captureId: string): void {
   program.captures.getState().answered(captureId);
 }
 
-/** The question about a capture's columns, also where all are certain; null where its file cannot be read. */
-export async function columnQuestion(program: Program, captureId: string): Promise<ColumnQuestion | null> {
+/**
+ * The question about a capture's columns, also where all are certain; null where its kind of file leaves nothing to choose.
+ * Refused where the file cannot be read any more.
+ */
+export async function columnQuestion(program: Program, captureId: string): Promise<Outcome<ColumnQuestion | null>> {
   const held = program.captures.getState().held[captureId];
-  if (held === undefined) return null;
-  if (held.question !== null) return held.question;
+  if (held === undefined) return { ok: false, problem: notOpen(program, captureId) };
+  if (held.question !== null) return { ok: true, value: held.question };
   const outcome = await program.core.ask('open', { token: held.token, choice: held.choice, alwaysAsk: true });
-  if (!outcome.ok) return null;
+  if (!outcome.ok) return outcome;
   if (outcome.value.summary.key !== held.summary.key)
     await program.core.ask('close', { key: outcome.value.summary.key });
-  return outcome.value.question;
+  return { ok: true, value: outcome.value.question };
+}
+
+function notOpen({ record }: Program, captureId: string): Problem {
+  return {
+    id: 'captureNotOpen',
+    what: 'The file of this capture is not open, so its columns cannot be looked at.',
+    where: recordOf(record.getState())?.captures[captureId]?.name ?? 'This capture',
+    doNext: 'Say where the file is in the list of captures, then open its columns again.',
+  };
 }

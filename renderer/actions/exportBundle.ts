@@ -14,9 +14,6 @@ export interface WrittenBundle {
   readonly manifestSha256: string;
 }
 
-/** How much of a vehicle's name goes into the name of a file: its ending must fit behind it on every system. */
-const LONGEST_STEM = 80;
-
 /** What can go into a bundle, by capture id; null where the work was called off, or could not be done, which is told. */
 export async function weighCaptures(
   { shell, notices }: Program,
@@ -42,7 +39,7 @@ export async function exportBundle(
   // The record holds the names under what was signed, so its sheet does not hide them.
   const sheet = await makeSheet(program, { ...include, signers: true }, record);
   if (sheet === null) return null;
-  const suggestedName = fileName(whole.identity.name.slice(0, LONGEST_STEM), 'tailtrace-bundle');
+  const suggestedName = fileName(whole.identity.name, 'tailtrace-bundle');
   const made = await program.shell.exportBundle({
     suggestedName,
     record,

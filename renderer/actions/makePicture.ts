@@ -67,7 +67,7 @@ export async function pictureOf(
   };
 }
 
-/** An SVG document drawn as a PNG, `scale` times its size. */
+/** An SVG document drawn as a PNG, `scale` times its size. Rejects where this window cannot draw it. */
 export async function pngOf(svg: string, scale: number): Promise<Uint8Array<ArrayBuffer>> {
   const image = new Image();
   const address = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
@@ -79,7 +79,8 @@ export async function pngOf(svg: string, scale: number): Promise<Uint8Array<Arra
     canvas.height = image.naturalHeight * scale;
     canvas.getContext('2d')?.drawImage(image, 0, 0, canvas.width, canvas.height);
     const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
-    return new Uint8Array((await blob?.arrayBuffer()) ?? new ArrayBuffer(0));
+    if (blob === null) throw new Error('The picture could not be drawn at this size.');
+    return new Uint8Array(await blob.arrayBuffer());
   } finally {
     URL.revokeObjectURL(address);
   }

@@ -1,7 +1,7 @@
 import { Download } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
-import type { Problem } from '../../core/reading/problem.ts';
+import type { Outcome, Problem } from '../../core/reading/problem.ts';
 import type { ColumnGuess, ColumnQuestion } from '../../core/reading/readCapture.ts';
 import { changeColumns, columnQuestion, keepGuess } from '../actions/changeColumns.ts';
 import { exportColumns, undoneIn } from '../actions/exportColumns.ts';
@@ -12,6 +12,7 @@ import { Dialog } from '../widgets/Dialog.tsx';
 import { NumberField } from '../widgets/NumberField.tsx';
 import { ProblemNote } from '../widgets/ProblemNote.tsx';
 import { ScrollStop } from '../widgets/ScrollStop.tsx';
+import { goToWrongField } from '../widgets/wrongField.ts';
 import { countWords, withUnit } from '../words/numbers.ts';
 import { durationWords } from '../words/times.ts';
 import { ColumnRow } from './ColumnRow.tsx';
@@ -22,14 +23,10 @@ import type { DialogProps } from './dialogProps.ts';
 export function ColumnsDialog({ captureId, onClose }: DialogProps & { readonly captureId: string }) {
   const program = useProgram();
   const name = useStore(program.record, (state) => recordOf(state)?.captures[captureId]?.name ?? '');
-  const [question, setQuestion] = useState<ColumnQuestion | null>(null);
-  const [asked, setAsked] = useState(false);
-  useEffect(() => {
-    void columnQuestion(program, captureId).then((found) => {
-      setQuestion(found);
-      setAsked(true);
-    });
-  }, [program, captureId]);
+  const [found, setFound] = useState<Outcome<ColumnQuestion | null> | null>(null);
+  useEffect(() => void columnQuestion(program, captureId).then(setFound), [program, captureId]);
+  const question = found?.ok === true ? found.value : null;
+  const nothingToChoose = found?.ok === true && question === null;
   const leave = (): void => {
     keepGuess(program, captureId);
     onClose();
@@ -41,18 +38,16 @@ export function ColumnsDialog({ captureId, onClose }: DialogProps & { readonly c
         lead={name}
         onClose={leave}
         foot={
-          asked && undoneIn(program, captureId).length > 0 ? (
+          nothingToChoose && undoneIn(program, captureId).length > 0 ? (
             <Button icon={Download} onPress={() => void exportColumns(program, captureId, null, [])}>
               Export as columns file
             </Button>
           ) : undefined
         }
       >
-        <p>
-          {asked
-            ? 'This kind of file says itself which column is what; there is nothing to choose.'
-            : 'Reading the columns.'}
-        </p>
+        {found === null && <p>Reading the columns.</p>}
+        {found?.ok === false && <ProblemNote problem={found.problem} />}
+        {nothingToChoose && <p>This kind of file says itself which column is what; there is nothing to choose.</p>}
       </Dialog>
     );
   }
@@ -76,6 +71,7 @@ function Asked({ captureId, name, question, onClose }: AskedProps) {
   const choice = choiceOf(question.headerKey, guesses, rateHz);
 
   const keep = async (): Promise<void> => {
+    if (goToWrongField(document)) return;
     if (!timed && rateHz === null && question.needsRate) {
       setProblem(rateMissing(name));
       return;

@@ -1,5 +1,6 @@
 import { Copy, Download } from 'lucide-react';
 import { useEffect, useState } from 'react';
+import type { Problem } from '../../core/reading/problem.ts';
 import { fileName, tellExported } from '../actions/exportSheet.ts';
 import { makePicture, pngOf } from '../actions/makePicture.ts';
 import { useProgram } from '../program/programContext.ts';
@@ -17,18 +18,33 @@ export function PictureDialog({ onClose }: DialogProps) {
   const program = useProgram();
   const [svg, setSvg] = useState<string | null>(null);
   const [scale, setScale] = useState<Scale>('2');
-  useEffect(() => void makePicture(program).then(setSvg), [program]);
+  const [drawn, setDrawn] = useState(false);
+  useEffect(() => {
+    void makePicture(program)
+      .then(setSvg)
+      .finally(() => setDrawn(true));
+  }, [program]);
+  const reason = svg !== null ? null : drawn ? 'Nothing is drawn: unfold a pane first.' : 'The picture is being drawn.';
   const address = useObjectAddress(svg);
   const name = `Traces of ${recordOf(program.record.getState())?.identity.name ?? 'a vehicle'}`;
 
+  /** A size that this computer cannot draw is told where it was chosen. */
+  const drawnPng = async (whole: string) =>
+    pngOf(whole, Number(scale)).catch(() => {
+      program.notices.getState().tell('export', notDrawn(name));
+      return null;
+    });
   const write = async (kind: 'svg' | 'png'): Promise<void> => {
     if (svg === null) return;
-    const content = kind === 'svg' ? svg : await pngOf(svg, Number(scale));
+    const content = kind === 'svg' ? svg : await drawnPng(svg);
+    if (content === null) return;
     tellExported(program, await program.shell.exportFile({ suggestedName: fileName(name, kind), kind, content }));
   };
   const copy = async (): Promise<void> => {
     if (svg === null) return;
-    await program.shell.copyPicture({ png: await pngOf(svg, Number(scale)) });
+    const png = await drawnPng(svg);
+    if (png === null) return;
+    await program.shell.copyPicture({ png });
     program.notices.getState().say('The picture is on the clipboard.');
   };
 
@@ -40,13 +56,13 @@ export function PictureDialog({ onClose }: DialogProps) {
       onClose={onClose}
       foot={
         <>
-          <Button look="outline" icon={Copy} onPress={() => void copy()}>
+          <Button look="outline" icon={Copy} reason={reason} onPress={() => void copy()}>
             Copy
           </Button>
-          <Button look="outline" icon={Download} onPress={() => void write('svg')}>
+          <Button look="outline" icon={Download} reason={reason} onPress={() => void write('svg')}>
             SVG
           </Button>
-          <Button look="main" icon={Download} onPress={() => void write('png')}>
+          <Button look="main" icon={Download} reason={reason} onPress={() => void write('png')}>
             PNG
           </Button>
         </>
@@ -68,6 +84,13 @@ export function PictureDialog({ onClose }: DialogProps) {
     </Dialog>
   );
 }
+
+const notDrawn = (where: string): Problem => ({
+  id: 'notDrawn',
+  what: 'The PNG could not be drawn at this size.',
+  where,
+  doNext: 'Choose a smaller size, or write the SVG, which has none.',
+});
 
 /** An address under which the page can show a document, as long as it is shown. */
 function useObjectAddress(svg: string | null): string | null {

@@ -47,8 +47,7 @@ export function SheetDialog({ onClose }: DialogProps) {
   const write = async (kind: SheetKind): Promise<void> => {
     const made = await asTicked();
     if (made === null) return; // why there is no finding to put on it is told on the page
-    await exportSheet(program, made, kind);
-    setExported(true);
+    if (await exportSheet(program, made, kind)) setExported(true);
   };
   const print = async (): Promise<void> => {
     const made = await asTicked();
@@ -97,14 +96,19 @@ export function SheetDialog({ onClose }: DialogProps) {
             />
           )}
           <p className="soft">What is not ticked is left out, and the sheet says that it was.</p>
-          <Problems places={['export']} />
+          <Problems places={['export', 'score']} />
         </fieldset>
         {sheet === null ? (
-          <p>{scoring ? 'The vehicle is still being scored.' : 'Nothing has been scored yet.'}</p>
+          <p>{whyNoSheet(scoring, shown === null)}</p>
         ) : (
           <SheetPreview html={htmlOf(sheet)} title={sheet.title} />
         )}
       </div>
     </Dialog>
   );
+}
+
+function whyNoSheet(scoring: boolean, underWay: boolean): string {
+  if (scoring) return 'The vehicle is still being scored.';
+  return underWay ? 'The sheet is being made.' : 'There is no finding, and so no sheet to hand over.';
 }

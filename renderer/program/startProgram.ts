@@ -26,16 +26,20 @@ export async function startProgram(program: Program): Promise<void> {
     else asked.push(...picks);
   });
   keepEverything(program);
-  const [settings, recent] = await Promise.all([
-    program.shell.settings(null),
-    program.shell.recent(null),
-    refreshShelf(program),
-  ]);
-  program.settings.setState({ settings });
-  started = true;
-  if (asked.length > 0) await openPicked(program, asked, 'new');
-  else if (recent.lastVehicle !== null) await openVehicle(program, recent.lastVehicle);
-  program.shelf.setState({ begun: true });
+  try {
+    const [settings, recent] = await Promise.all([
+      program.shell.settings(null),
+      program.shell.recent(null),
+      refreshShelf(program),
+    ]);
+    program.settings.setState({ settings });
+    started = true;
+    if (asked.length > 0) await openPicked(program, asked, 'new');
+    else if (recent.lastVehicle !== null) await openVehicle(program, recent.lastVehicle);
+  } finally {
+    started = true;
+    program.shelf.setState({ begun: true }); // a start page, whatever went wrong: an empty window says nothing
+  }
 }
 
 function keepEverything(program: Program): void {
@@ -65,6 +69,7 @@ function hearShell(program: Program, open: (picks: readonly Picked[]) => void): 
 /** Everything is written down before the window goes; what cannot be saved is told by the shell, which asks. */
 async function close(program: Program): Promise<void> {
   if (recordOf(program.record.getState()) !== null) {
+    program.record.getState().endGesture(); // a drag whose end was never heard is not saved otherwise
     await saveView(program);
     await program.saver.flush();
   }

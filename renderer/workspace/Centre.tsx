@@ -5,7 +5,7 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { ComparePage } from '../compare/ComparePage.tsx';
 import { BeginningStrip } from '../plot/BeginningStrip.tsx';
 import { useProgram } from '../program/programContext.ts';
-import type { Beginning } from '../state/captureStore.ts';
+import type { Beginning, MissingCapture } from '../state/captureStore.ts';
 import { recordOf } from '../state/recordStore.ts';
 import { themeOf } from '../state/settingsStore.ts';
 import { Button } from '../widgets/Button.tsx';
@@ -50,6 +50,12 @@ function SmallBeginning({ beginning: { outline, source } }: { readonly beginning
   return <BeginningStrip key={outline.key} capture={outline} source={source} channelIds={channelIds} theme={theme} />;
 }
 
+const MISSING: Readonly<Record<MissingCapture['why'], { readonly title: string; readonly words: string }>> = {
+  notFound: { title: 'The file was not found', words: 'is not where it was.' },
+  changed: { title: 'The file is no longer the one that was recorded', words: 'was changed since.' },
+  unread: { title: 'The file could not be read', words: 'is there, but was not read to its end.' },
+};
+
 /** What will be here, and the one thing to do next. */
 function NothingShown({ captureId }: { readonly captureId: string | null }) {
   const program = useProgram();
@@ -58,12 +64,10 @@ function NothingShown({ captureId }: { readonly captureId: string | null }) {
   if (capture !== undefined && missing !== undefined) {
     return (
       <div className="nothingShown">
-        <h2>
-          {missing.why === 'changed' ? 'The file is no longer the one that was recorded' : 'The file was not found'}
-        </h2>
+        <h2>{MISSING[missing.why].title}</h2>
         <p>
-          {capture.name} is not where it was, or its contents have changed. Windows, notes and findings are kept. Say
-          where the original is; it is taken only if its hash is the same.
+          {capture.name} {MISSING[missing.why].words} Windows, notes and findings are kept. Say where the original is;
+          it is taken only if its hash is the same.
         </p>
         <Button look="main" onPress={() => void locateCapture(program, capture.id)}>
           Say where it is

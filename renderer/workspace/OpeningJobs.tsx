@@ -4,7 +4,7 @@ import { useStore } from 'zustand';
 import { useProgram } from '../program/programContext.ts';
 import type { OpeningJob } from '../state/captureStore.ts';
 import { Button } from '../widgets/Button.tsx';
-import { bytesWords, numberWords } from '../words/numbers.ts';
+import { bytesWords, countWords } from '../words/numbers.ts';
 import { BAR_FROM_MS, progressStage, timeLeftWords } from './progressStage.ts';
 
 const LOOK_EVERY_MS = 250;
@@ -65,7 +65,7 @@ function Bar({ job, timeLeft, elapsedMs }: BarProps) {
   const read = job.progress?.bytesRead ?? 0;
   const total = job.progress?.bytesTotal ?? job.bytes;
   const share = total > 0 ? Math.min(1, read / total) : 0;
-  const amount = `${bytesWords(read)} of ${bytesWords(total)}, ${numberWords(job.progress?.rows ?? 0, 0)} rows`;
+  const amount = `${bytesWords(read)} of ${bytesWords(total)}, ${countWords(job.progress?.rows ?? 0, 'row')}`;
   const left = timeLeft ? timeLeftWords(elapsedMs, share) : null;
   const words = job.checking ? bytesWords(total) : left === null ? amount : `${amount}, ${left}`;
   const known = job.checking ? {} : { 'aria-valuenow': Math.floor(share * 100), 'aria-valuetext': words };

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { repairOf } from '../../../../core/capture/repairs.ts';
 import { choiceFromFile, columnsFileSchema } from '../../../../core/reading/columnsFile.ts';
+import type { ColumnQuestion } from '../../../../core/reading/readCapture.ts';
 import { addWindow } from '../../../../core/record/edits/windows.ts';
 import { changeColumns, columnQuestion } from '../../../../renderer/actions/changeColumns.ts';
 import { changeRepair } from '../../../../renderer/actions/changeRepair.ts';
@@ -40,6 +41,12 @@ const lastsS = ({ program }: TestWindow) => shownCapture(program)?.summary.durat
 const repairs = ({ program }: TestWindow) =>
   shownCapture(program)?.summary.warnings.flatMap((warning) => repairOf(warning) ?? []);
 const capture = ({ program }: TestWindow) => Object.values(recordOf(program.record.getState())?.captures ?? {})[0];
+
+async function asked(...of: Parameters<typeof columnQuestion>): Promise<ColumnQuestion> {
+  const outcome = await columnQuestion(...of);
+  if (!outcome.ok || outcome.value === null) throw new Error('nothing was asked');
+  return outcome.value;
+}
 
 describe('undoing a repair', () => {
   it('reads the capture anew, is one step of the history, and can be made again', async () => {
@@ -170,8 +177,7 @@ describe('what was undone', () => {
     const captureId = idOf(window);
     await undo({ ...window, captureId });
     await window.quiet();
-    const question = await columnQuestion(window.program, captureId);
-    if (question === null) throw new Error('nothing was asked');
+    const question = await asked(window.program, captureId);
     const guesses = question.guesses.map((guess) =>
       guess.name === 'A' ? { ...guess, role: 'upstreamO2' as const, bank: 1 as const } : guess,
     );
@@ -190,8 +196,7 @@ describe('what was undone', () => {
     const window = await opened();
     await undo(window);
     await window.quiet();
-    const question = await columnQuestion(window.program, window.captureId);
-    if (question === null) throw new Error('nothing was asked');
+    const question = await asked(window.program, window.captureId);
     const choice = choiceOf(question.headerKey, question.guesses, null);
     await exportColumns(window.program, window.captureId, choice, question.guesses);
     const [file] = window.standIn.exported;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ColumnGuess } from '../../../../core/reading/readCapture.ts';
 import { columnChoiceSchema } from '../../../../core/record/schema.ts';
-import { changeColumns } from '../../../../renderer/actions/changeColumns.ts';
+import { changeColumns, columnQuestion } from '../../../../renderer/actions/changeColumns.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
 import { previewText } from '../../../../renderer/dialogs/ColumnsDialog.tsx';
 import { choiceOf } from '../../../../renderer/dialogs/columnChoice.ts';
@@ -57,6 +57,24 @@ describe('columns that are not certain', () => {
     ]);
     const kept = Object.values(recordOf(again.program.record.getState())?.captures ?? {}).at(-1);
     expect(kept?.columnChoice).toEqual(choice);
+  });
+});
+
+describe('the question about the columns of a capture', () => {
+  it('is refused with the file and what to do where the file cannot be read any more', async () => {
+    const window = await startWindow();
+    const { program } = window;
+    await openPicked(program, [window.file('named.csv', UNNAMED.replace('A,B', 'O2 B1S1,O2 B1S2'))]);
+    await window.quiet();
+    const captureId = shownCapture(program)?.captureId ?? '';
+    program.dialogs.getState().close();
+    program.captures.getState().answered(captureId);
+    expect((await columnQuestion(program, captureId)).ok).toBe(true);
+    program.core.lose(); // nothing answers for the file from now on
+    const asking = columnQuestion(program, captureId);
+    program.core.lose();
+    expect(await asking).toMatchObject({ ok: false, problem: { id: 'coreLost' } });
+    expect(await columnQuestion(program, 'gone')).toMatchObject({ ok: false, problem: { id: 'captureNotOpen' } });
   });
 });
 
