@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId, useState } from 'react';
+import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { CommandEntry } from '../../core/bridge/commandList.ts';
 import { findCommands } from '../commands/findCommands.ts';
 import { DEEDS } from '../commands/index.ts';
@@ -16,6 +16,11 @@ export function FindDialog({ onClose }: DialogProps) {
   const [at, setAt] = useState(0);
   const found = findCommands(typed);
   const chosen = found[Math.min(at, found.length - 1)];
+  // The focus stays in the field, so nothing else brings the chosen command into sight.
+  const chosenId = chosen === undefined ? null : `${list}-${chosen.id}`;
+  useEffect(() => {
+    if (chosenId !== null) document.getElementById(chosenId)?.scrollIntoView({ block: 'nearest' });
+  }, [chosenId]);
 
   const run = (command: CommandEntry | undefined): void => {
     if (command === undefined) return;
@@ -38,7 +43,7 @@ export function FindDialog({ onClose }: DialogProps) {
         aria-label="Word of a command"
         aria-expanded="true"
         aria-controls={list}
-        aria-activedescendant={chosen === undefined ? undefined : `${list}-${chosen.id}`}
+        aria-activedescendant={chosenId ?? undefined}
         autoComplete="off"
         data-autofocus
         value={typed}

@@ -65,7 +65,10 @@ export function Dialog({ title, lead, children, foot, width = 'narrow', onClose 
 
 function keepInside(event: KeyboardEvent, dialog: HTMLDialogElement | null): void {
   if (event.key !== 'Tab' || dialog === null) return;
-  const stops = [...dialog.querySelectorAll<HTMLElement>(FOCUSABLE)].filter((stop) => stop.offsetParent !== null);
+  // What Tab itself would pass over, a tab that is not chosen or a folded part, is no end of the round.
+  const stops = [...dialog.querySelectorAll<HTMLElement>(FOCUSABLE)].filter(
+    (stop) => stop.tabIndex >= 0 && stop.checkVisibility(),
+  );
   const first = stops[0];
   const last = stops.at(-1);
   if (first === undefined || last === undefined) return;

@@ -41,6 +41,7 @@ function watch(home: HTMLElement, setOpen: (open: boolean) => void): () => void 
   on('keydown', (event) => {
     if (!(event instanceof KeyboardEvent) || event.key !== 'Escape' || home.querySelector('.tip') === null) return;
     setOpen(false);
+    event.preventDefault(); // else the dialog beneath would close with it
     event.stopPropagation();
   });
   return () => stop.abort();

@@ -10,7 +10,7 @@ export function durationWords(durationS: number): string {
   return pair(Math.floor(minutes / 60), 'h', minutes % 60, 'min');
 }
 
-/** A date and time of the record, in the order of the reader's place, 24 hours: "24 Nov 2026, 14:05". */
+/** A date and time of the record by the reader's clock, in the language of the program: "24 Nov 2026, 14:05". */
 export function instantWords(instant: string): string {
   const date = new Date(instant);
   if (Number.isNaN(date.getTime())) return instant;
