@@ -6,10 +6,9 @@ import { existsSync } from 'node:fs';
 import { mkdir, readdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, parse, relative, sep } from 'node:path';
 import { argv } from 'node:process';
-import { pathToFileURL } from 'node:url';
 import { entryOf, PARTS } from './buildParts.mjs';
 import { asList, asText, shippedPackages } from './licences.mjs';
-import { CACHE, DIST, inRoot, RELEASE_DIST, ROOT } from './places.mjs';
+import { CACHE, DIST, inRoot, isStarted, RELEASE_DIST, ROOT } from './places.mjs';
 import { runCommand, SetupProblem } from './problem.mjs';
 
 /** What decides a bundle besides its sources. */
@@ -178,4 +177,4 @@ async function command() {
   );
 }
 
-if (import.meta.url === pathToFileURL(argv[1] ?? '').href) await runCommand(command);
+if (isStarted(import.meta.url)) await runCommand(command);

@@ -60,6 +60,27 @@ export function lastLines(output, count = 3) {
   return lines.slice(-count).join(' / ') || 'it said nothing';
 }
 
+/** What npm tells of itself before it tells what happened. */
+const NPM_FACTS = /^(code|syscall|errno|path|dest|file|type)\b/;
+
+/**
+ * Why npm failed: the first line that says so. Its last lines are always the same, and name a log.
+ * @param {string} output
+ */
+export function npmReason(output) {
+  const said = output
+    .split('\n')
+    .map(
+      (line) =>
+        /^npm (?:error|ERR!) ?(.*)$/
+          .exec(line)?.[1]
+          ?.replace(/^network /, '')
+          .trim() ?? '',
+    )
+    .filter((line) => line !== '' && !NPM_FACTS.test(line));
+  return said[0] ?? lastLines(output);
+}
+
 /**
  * Runs npm, by the very program that runs this command where npm started it.
  * @param {readonly string[]} given

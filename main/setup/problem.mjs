@@ -33,6 +33,29 @@ function inWords(error) {
     const { what, where, doNext } = error.facts;
     return `${what}\n  where: ${where}\n  what to do: ${doNext}`;
   }
+  const refused = refusedBySystem(error);
+  if (refused !== null) return refused;
   const what = error instanceof Error ? error.message : String(error);
   return `${what}\n  where: the set-up of Tailtrace\n  what to do: run the command again with TAILTRACE_TRACE=1 to see the place in the program`;
+}
+
+/** What the system may refuse on the way, and what a person can do about it. */
+const REFUSALS = {
+  EACCES: ['may not be written', 'see who owns it; a run as root leaves folders that only root may write'],
+  EPERM: ['may not be written', 'see who owns it; a run as root leaves folders that only root may write'],
+  EROFS: ['lies on a disk that can only be read', 'copy the clone to another disk'],
+  ENOSPC: ['does not fit on the disk', 'make room on it; the set-up needs 2 GB'],
+  EDQUOT: ['does not fit into your share of the disk', 'make room; the set-up needs 2 GB'],
+};
+
+/**
+ * The words for a file or folder that the system did not let us write; null for any other fault.
+ * @param {unknown} error
+ */
+function refusedBySystem(error) {
+  if (!(error instanceof Error) || !('code' in error)) return null;
+  const place = 'path' in error && typeof error.path === 'string' ? error.path : 'the set-up of Tailtrace';
+  const known = Object.entries(REFUSALS).find(([code]) => code === error.code)?.[1];
+  if (known === undefined) return null;
+  return `What the set-up has to write ${known[0]} (${error.code}).\n  where: ${place}\n  what to do: ${known[1]}, then run the command again`;
 }

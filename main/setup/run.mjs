@@ -6,9 +6,8 @@ import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { argv, env, execPath } from 'node:process';
-import { pathToFileURL } from 'node:url';
 import { REQUIRE_IN_MODULE } from './buildParts.mjs';
-import { CACHE, ROOT } from './places.mjs';
+import { CACHE, isStarted, ROOT } from './places.mjs';
 import { runCommand, SetupProblem } from './problem.mjs';
 
 /**
@@ -78,4 +77,4 @@ async function command() {
   return runTypeScript(file, given);
 }
 
-if (import.meta.url === pathToFileURL(argv[1] ?? '').href) await runCommand(command);
+if (isStarted(import.meta.url)) await runCommand(command);

@@ -9,6 +9,7 @@ import { canFallBack, FALLBACK_VERSION, fallbackFolder, hasFallback, installFall
 import { CACHE, inRoot } from './places.mjs';
 import { SetupProblem } from './problem.mjs';
 import { say, sayWhenSlow } from './say.mjs';
+import { inTurn } from './turns.mjs';
 
 /**
  * @typedef {object} Runtime
@@ -61,6 +62,14 @@ function currentRuntime() {
  */
 export async function installRuntime() {
   const present = presentRuntime();
+  if (present?.kind === 'current') return present;
+  if (present !== null && (await triedToday())) return announced(present);
+  return inTurn(fetchRuntime);
+}
+
+/** @returns {Promise<Runtime>} */
+async function fetchRuntime() {
+  const present = presentRuntime(); // another command may have been first
   if (present?.kind === 'current') return present;
   if (present !== null && (await triedToday())) return announced(present);
   const refusal = await installCurrent();

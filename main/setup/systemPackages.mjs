@@ -6,6 +6,7 @@ import { readFile } from 'node:fs/promises';
 import { lastLines, runToEnd } from './child.mjs';
 import { SetupProblem } from './problem.mjs';
 import { say } from './say.mjs';
+import { inTurn } from './turns.mjs';
 
 /**
  * What a command needs beyond Node and npm's packages.
@@ -81,13 +82,23 @@ export async function installSystemPackages(needs) {
   const wanted = wantedPackages(needs);
   if (wanted.length === 0 || process.platform !== 'linux' || !existsSync('/usr/bin/dpkg-query')) return;
   if (!isDebian(await readFile('/etc/os-release', 'utf8').catch(() => ''))) return;
-  const missing = missingPackages(wanted, await readInstalled(wanted.flat()));
-  if (missing.length === 0) return;
-  if (process.getuid?.() !== 0) throw notInstalled(missing);
-  say(`Installing system packages: ${missing.map(([name]) => name).join(', ')}. This is done once.`);
-  await aptGet(['update']);
-  await aptGet(['install', '--yes', '--no-install-recommends', ...(await nameOfEach(missing))]);
+  const missing = async () => missingPackages(wanted, await readInstalled(wanted.flat()));
+  const rows = await missing();
+  if (rows.length === 0) return;
+  if (process.getuid?.() !== 0) throw notInstalled(await nameOfEach(rows));
+  await inTurn(async () => install(await missing())); // another command may have been first
 }
+
+/** @param {readonly (readonly string[])[]} rows */
+async function install(rows) {
+  if (rows.length === 0) return;
+  say(`Installing system packages: ${(await nameOfEach(rows)).join(', ')}. This is done once.`);
+  await aptGet(['update']);
+  await aptGet(['install', '--yes', '--no-install-recommends', ...(await nameOfEach(rows))]); // known better by now
+}
+
+/** apt and dpkg speak the language of the system; what is looked for in their words is English. */
+const inEnglish = () => ({ ...process.env, LC_ALL: 'C', LANGUAGE: 'C' });
 
 /** A placeholder of dpkg-query. */
 const field = (/** @type {string} */ name) => `$\{${name}}`;
@@ -101,12 +112,15 @@ async function readInstalled(names) {
   return installedNames(output);
 }
 
-/** The name under which this release has each package. */
-async function nameOfEach(/** @type {readonly (readonly string[])[]} */ rows) {
+/**
+ * The name under which this release has each package; the first where it has none, or its lists were never fetched.
+ * @param {readonly (readonly string[])[]} rows
+ */
+export async function nameOfEach(rows) {
   return Promise.all(
     rows.map(async (names) => {
       for (const name of names) {
-        const { output } = await runToEnd('apt-cache', ['policy', name]);
+        const { output } = await runToEnd('apt-cache', ['policy', name], { env: inEnglish() });
         if (/Candidate: (?!\(none\))/.test(output)) return name;
       }
       return String(names[0]);
@@ -116,7 +130,7 @@ async function nameOfEach(/** @type {readonly (readonly string[])[]} */ rows) {
 
 /** @param {readonly string[]} given */
 async function aptGet(given) {
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  const env = { ...inEnglish(), DEBIAN_FRONTEND: 'noninteractive' };
   const ended = await runToEnd('apt-get', ['-qq', '-o', 'DPkg::Lock::Timeout=120', ...given], { env });
   if (ended.status === 0) return;
   throw new SetupProblem({
@@ -126,12 +140,11 @@ async function aptGet(given) {
   });
 }
 
-/** @param {readonly (readonly string[])[]} missing */
-function notInstalled(missing) {
-  const names = missing.map(([name]) => name).join(' ');
+/** @param {readonly string[]} names */
+function notInstalled(names) {
   return new SetupProblem({
-    what: `Some system packages are missing: ${names.split(' ').join(', ')}.`,
+    what: `Some system packages are missing: ${names.join(', ')}.`,
     where: 'this computer',
-    doNext: `install them with "sudo apt-get install ${names}" and run the command again`,
+    doNext: `install them with "sudo apt-get install ${names.join(' ')}" and run the command again`,
   });
 }

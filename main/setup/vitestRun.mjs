@@ -11,14 +11,14 @@ import { presentRuntime } from './runtime.mjs';
  * @typedef {{ passed: number, failed: number, skipped: number }} Counts
  */
 
-const reportPlace = () => join(CACHE, 'test-report.json');
+/** Of this run alone: another may be under way in the same clone. */
+const reportPlace = () => join(CACHE, `test-report-${process.pid}.json`);
 
 /**
  * @param {{ projects: readonly string[], given: readonly string[], hiddenScreen: boolean }} wish
  * @returns {Promise<Counts & { status: number }>}
  */
 export async function runTests({ projects, given, hiddenScreen }) {
-  await rm(reportPlace(), { force: true });
   const script = [
     inRoot('node_modules', 'vitest', 'vitest.mjs'),
     'run',
@@ -35,7 +35,9 @@ export async function runTests({ projects, given, hiddenScreen }) {
     child.on('error', failed);
     child.on('exit', (code) => done(code ?? 1));
   });
-  return { status, ...countsOf(await readReport()) };
+  const report = await readReport();
+  await rm(reportPlace(), { force: true });
+  return { status, ...countsOf(report) };
 }
 
 /** Electron's own variable, for whatever asks the electron package where the program is. */

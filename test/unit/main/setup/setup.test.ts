@@ -1,10 +1,10 @@
 // The small decisions of the set-up: versions, arguments of the program, the closing line, refusals.
 
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { lastLines, runToEnd } from '../../../../main/setup/child.mjs';
+import { lastLines, npmReason, runToEnd } from '../../../../main/setup/child.mjs';
 import { verifyPackage } from '../../../../main/setup/fallbackRuntime.mjs';
 import { electronArguments, isRoot } from '../../../../main/setup/launch.mjs';
 import { asList, asText, shippedPackages } from '../../../../main/setup/licences.mjs';
@@ -52,6 +52,49 @@ describe('other programs', () => {
   test('of what one said the last lines are told, without the places in its code', () => {
     expect(lastLines('a\n\nTypeError: fetch failed\n    at x (y.js:1:2)\n', 1)).toBe('TypeError: fetch failed');
     expect(lastLines('')).toBe('it said nothing');
+  });
+});
+
+describe('npm', () => {
+  // As npm 10 writes them, shortened.
+  test.each([
+    [
+      'npm error code ENOTFOUND\nnpm error syscall getaddrinfo\nnpm error errno ENOTFOUND\nnpm error network request to https://r.invalid/a failed, reason: getaddrinfo ENOTFOUND r.invalid\nnpm error network This is a problem related to network connectivity.\nnpm error A complete log of this run can be found in: /home/x/.npm/_logs/1.log',
+      'request to https://r.invalid/a failed, reason: getaddrinfo ENOTFOUND r.invalid',
+    ],
+    [
+      'npm error code EUSAGE\nnpm error\nnpm error `npm ci` can only install packages when both files are in sync.\nnpm error',
+      '`npm ci` can only install packages when both files are in sync.',
+    ],
+    ['npm ERR! code EINTEGRITY\nnpm ERR! sha512-a integrity checksum failed', 'sha512-a integrity checksum failed'],
+    ['Killed', 'Killed'],
+  ])('%j is told as its reason, not as the place of a log', (output, reason) => {
+    expect(npmReason(output)).toBe(reason);
+  });
+});
+
+describe('a command', () => {
+  test('does its work also when it is named through a link to the clone', async () => {
+    const link = join(mkdtempSync(join(tmpdir(), 'tailtrace-link-')), 'a clone');
+    symlinkSync(ROOT, link);
+    const ended = await runToEnd(process.execPath, [join(link, 'main', 'setup', 'run.mjs')]);
+    expect(ended).toMatchObject({ status: 1 });
+    expect(ended.output).toContain('No file was named.');
+  });
+
+  test.each([
+    ['EACCES', 'may not be written'],
+    ['ENOSPC', 'does not fit on the disk'],
+  ])('says what to do where the system refuses a file: %s', async (code, words) => {
+    const script = `
+      import { runCommand } from ${JSON.stringify(new URL('main/setup/problem.mjs', `file://${ROOT}/`).href)};
+      await runCommand(() => Promise.reject(Object.assign(new Error('x'), { code: '${code}', path: '/clone/.cache' })));
+    `;
+    const ended = await runToEnd(process.execPath, ['--input-type=module', '-e', script]);
+    expect(ended.status).toBe(1);
+    expect(ended.output).toContain(words);
+    expect(ended.output).toContain('where: /clone/.cache');
+    expect(ended.output).not.toMatch(/TAILTRACE_TRACE|at file:/);
   });
 });
 

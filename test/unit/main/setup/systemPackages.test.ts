@@ -1,5 +1,14 @@
-import { describe, expect, test } from 'vitest';
-import { installedNames, isDebian, missingPackages, wantedPackages } from '../../../../main/setup/systemPackages.mjs';
+import { chmodSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import {
+  installedNames,
+  isDebian,
+  missingPackages,
+  nameOfEach,
+  wantedPackages,
+} from '../../../../main/setup/systemPackages.mjs';
 
 const names = (needs: Parameters<typeof wantedPackages>[0]) => wantedPackages(needs).map(([name]) => name);
 
@@ -36,6 +45,22 @@ describe('what is missing', () => {
   test('the list of dpkg-query: installed, removed with settings left, half installed, with an architecture', () => {
     const listing = 'xvfb\tii \nxauth\trc \nlibnss3\tiU \nlibgbm1:amd64\tii \n\n';
     expect([...installedNames(listing)]).toEqual(['xvfb', 'libgbm1']);
+  });
+});
+
+describe('what a package is called in this release', () => {
+  afterEach(() => vi.unstubAllEnvs());
+
+  test('is asked of apt, whatever language it speaks', async () => {
+    // After the library transition of 2024 the old name has no candidate. In German apt says so in German.
+    const folder = mkdtempSync(join(tmpdir(), 'tailtrace-apt-'));
+    const candidate = '$([ "$LC_ALL" = C ] && echo "Candidate:" || echo "Installationskandidat:")';
+    const script = `#!/bin/sh\ncase "$2" in *t64) echo "  ${candidate} 1.0" ;; *) echo "  ${candidate} (none)" ;; esac\n`;
+    writeFileSync(join(folder, 'apt-cache'), script);
+    chmodSync(join(folder, 'apt-cache'), 0o755);
+    vi.stubEnv('PATH', `${folder}:${process.env.PATH}`);
+    vi.stubEnv('LC_ALL', 'de_DE.UTF-8');
+    expect(await nameOfEach([['libgtk-3-0', 'libgtk-3-0t64'], ['xvfb']])).toEqual(['libgtk-3-0t64', 'xvfb']);
   });
 });
 
