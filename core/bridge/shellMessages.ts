@@ -31,7 +31,7 @@ export const problemSchema = z.strictObject({ id: name, what: z.string(), where:
 export const recentCaptureSchema = pickedSchema.extend({ sha256, there: z.boolean() });
 export type RecentCapture = z.infer<typeof recentCaptureSchema>;
 
-/** A vehicle in the list, without its record. */
+/** A vehicle in the list, without its record. `damaged` is set where no save of it can be read: opening it is no use. */
 export const vehicleEntrySchema = z.strictObject({
   id: vehicleId,
   name: z.string(),
@@ -40,6 +40,7 @@ export const vehicleEntrySchema = z.strictObject({
   savedAt: z.string(),
   captures: z.number().int().nonnegative(),
   sample: z.boolean(),
+  damaged: problemSchema.exactOptional(),
 });
 export type VehicleEntry = z.infer<typeof vehicleEntrySchema>;
 
@@ -104,7 +105,7 @@ export const weighedCaptureSchema = z.strictObject({
 });
 export type WeighedCapture = z.infer<typeof weighedCaptureSchema>;
 
-/** A bundle that is as it was made, before it is taken in. */
+/** A bundle that is as it was made, before it is taken in. `writers` are the names under its notes and opinions. */
 export const receivedBundleSchema = z.strictObject({
   token,
   name,
@@ -124,6 +125,7 @@ export const receivedBundleSchema = z.strictObject({
   notes: z.number().int().nonnegative(),
   readings: z.number().int().nonnegative(),
   opinions: z.number().int().nonnegative(),
+  writers: z.array(z.string()),
   vehicleId,
   /** What was signed in it after everything that is signed here: it may be taken over alone. Empty where there is none. */
   newOpinions: z.array(signedSchema),

@@ -1,7 +1,9 @@
 // What the store may have to tell about a vehicle's record.
 
+import { homedir } from 'node:os';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import type { Problem } from '../../core/reading/problem.ts';
-import { RECORD_PLACE } from './vehicleFolder.ts';
+import { RECORD_PLACE, type VehicleFolder } from './vehicleFolder.ts';
 
 export const damaged = (): Problem => ({
   id: 'damagedRecord',
@@ -16,6 +18,29 @@ export const missing = (): Problem => ({
   where: RECORD_PLACE,
   doNext: 'Choose one of its earlier saves, or another vehicle.',
 });
+
+/** Damaged without a save to go back to. Here alone the place is told as it lies on disk: only by hand can it be put right. */
+export const lost = (folder: VehicleFolder): Problem => ({
+  id: 'lostRecord',
+  what: 'This vehicle’s record is damaged, and so is every earlier save of it.',
+  where: knownPlace(folder.record),
+  doNext:
+    'Nothing was removed. Put this file back from a backup, with the folder "generations" beside it, which holds the earlier saves; or open a bundle of this vehicle that you have handed out.',
+});
+
+export const refusedByDisk = (folder: VehicleFolder): Problem => ({
+  ...unreadable(),
+  where: knownPlace(folder.record),
+});
+
+/** A place from the person's own folder on, "~/.config/…"; elsewhere no more than the names that tell it apart. */
+function knownPlace(path: string): string {
+  const fromHome = relative(homedir(), path);
+  const inHome = fromHome !== '' && !fromHome.startsWith('..') && fromHome !== path;
+  return inHome
+    ? `~${sep}${fromHome}`
+    : join(basename(dirname(dirname(path))), basename(dirname(path)), basename(path));
+}
 
 export const notThere = (): Problem => ({
   id: 'missingSave',

@@ -8,8 +8,7 @@ import { recordOf } from '../state/recordStore.ts';
 import { Button } from '../widgets/Button.tsx';
 import { CheckField } from '../widgets/CheckField.tsx';
 import { Dialog } from '../widgets/Dialog.tsx';
-import { countWords } from '../words/numbers.ts';
-import { instantWords } from '../words/times.ts';
+import { vehicleWords } from '../words/terms.ts';
 import type { DialogProps } from './dialogProps.ts';
 import { EarlierSaves } from './EarlierSaves.tsx';
 
@@ -70,8 +69,7 @@ export function VehiclesDialog({ onClose }: DialogProps) {
                   {[
                     ...(vehicle.id === open ? ['open now'] : []),
                     ...(vehicle.archived ? ['in the archive'] : []),
-                    countWords(vehicle.captures, 'capture'),
-                    `saved ${instantWords(vehicle.savedAt)}`,
+                    vehicleWords(vehicle),
                   ].join(', ')}
                 </span>
               </button>

@@ -8,7 +8,8 @@ import { useProgram } from '../program/programContext.ts';
 import type { DamagedVehicle } from '../state/shelfStore.ts';
 import { Button } from '../widgets/Button.tsx';
 import { ProblemNote } from '../widgets/ProblemNote.tsx';
-import { bytesWords, countWords } from '../words/numbers.ts';
+import { bytesWords } from '../words/numbers.ts';
+import { vehicleWords } from '../words/terms.ts';
 import { instantWords } from '../words/times.ts';
 import { OpeningJobs } from '../workspace/OpeningJobs.tsx';
 import { Problems } from '../workspace/Problems.tsx';
@@ -63,9 +64,7 @@ function Vehicles() {
           <li key={vehicle.id}>
             <button type="button" onClick={() => void chooseVehicle(program, vehicle.id)}>
               <span>{vehicle.name}</span>
-              <span className="soft">
-                {countWords(vehicle.captures, 'capture')}, saved {instantWords(vehicle.savedAt)}
-              </span>
+              <span className="soft">{vehicleWords(vehicle)}</span>
             </button>
           </li>
         ))}

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { vehicleEntrySchema } from '../../../../core/bridge/shellMessages.ts';
 import { newVehicle } from '../../../../core/record/newVehicle.ts';
 import { RECORD_VERSION, type VehicleRecord } from '../../../../core/record/schema.ts';
 import { seal } from '../../../../main/store/sealedRecord.ts';
@@ -51,6 +52,53 @@ describe('VehicleStore', () => {
     expect(list.map((found) => found.name)).toEqual(['Van 9', 'Van 14']);
     expect(list[0]).toMatchObject({ captures: 1, sample: true });
     expect(list[1]).toEqual({ ...entry, id: 'van-14', name: 'Van 14' });
+  });
+
+  describe('a vehicle whose only save is damaged', () => {
+    const damagedDisk = async (damage: (bytes: Buffer) => Buffer) => {
+      const disk = new CrashableDisk();
+      await storeOn(disk.files).save(van);
+      const [path = '', bytes = new Uint8Array()] =
+        [...disk.now()].find(([name]) => name.endsWith('record.json')) ?? [];
+      return { path, store: storeOn(diskAfterCrash(new Map([[path, damage(Buffer.from(bytes))]]))) };
+    };
+    const flipped = (bytes: Buffer): Buffer => {
+      bytes.writeUInt8(bytes.readUInt8(bytes.length - 10) ^ 1, bytes.length - 10);
+      return bytes;
+    };
+
+    it('stays in the list under its name, with the file that is damaged and what to do', async () => {
+      const { path, store } = await damagedDisk(flipped);
+      const [entry, ...others] = await store.list();
+      expect(others).toEqual([]);
+      expect(entry).toMatchObject({ id: 'van-14', name: 'Van 14', damaged: { id: 'lostRecord' } });
+      expect(entry?.damaged?.where).toBe(path.split('/').slice(-3).join('/'));
+      expect(entry?.damaged?.doNext).toMatch(/backup.*generations.*bundle/);
+      expect(vehicleEntrySchema.safeParse(entry).success).toBe(true);
+    });
+
+    it('is listed without a name where not even that can be made out', async () => {
+      const { store } = await damagedDisk(() => Buffer.alloc(64));
+      expect(await store.list()).toMatchObject([{ name: 'A damaged vehicle', damaged: { id: 'lostRecord' } }]);
+    });
+
+    it('says the same when it is opened: there is no earlier save to choose', async () => {
+      const { store } = await damagedDisk(flipped);
+      expect(await store.load('van-14')).toMatchObject({ ok: false, problem: { id: 'lostRecord' }, earlier: [] });
+    });
+
+    it('takes no id from its bytes that is not its own', async () => {
+      const { path, store } = await damagedDisk((bytes) => Buffer.from(bytes.toString().replace('van-14', 'van-15')));
+      const folder = path.split('/').at(-2);
+      expect(await store.list()).toMatchObject([{ id: folder, name: 'Van 14' }]);
+    });
+  });
+
+  it('lists nothing of a vehicle that was deleted', async () => {
+    const store = storeOn(new CrashableDisk().files);
+    await store.save(van);
+    await store.remove('van-14');
+    expect(await store.list()).toEqual([]);
   });
 
   it('keeps the ten saves before the newest, youngest first', async () => {

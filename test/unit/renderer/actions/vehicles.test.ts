@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
-import { deleteVehicle, goToStart } from '../../../../renderer/actions/vehicles.ts';
+import { refreshShelf } from '../../../../renderer/actions/refreshShelf.ts';
+import { chooseVehicle, deleteVehicle, goToStart } from '../../../../renderer/actions/vehicles.ts';
 import { recordOf } from '../../../../renderer/state/recordStore.ts';
 import { startWindow } from '../../../support/windowProgram.ts';
 
@@ -40,4 +41,24 @@ it('a vehicle that cannot be deleted stays in the list, and why is told', async 
   await deleteVehicle({ ...program, shell: { ...program.shell, deleteVehicle: async () => ({ problem }) } });
   expect(program.shelf.getState().vehicles).toHaveLength(1);
   expect(program.notices.getState().problems).toMatchObject([{ place: 'vehicle', problem }]);
+});
+
+it('a damaged vehicle that is chosen from the list says what can be done, and what is open stays open', async () => {
+  const window = await startWindow();
+  const { program } = window;
+  await openPicked(program, [window.file('bay-3.csv', 'Time (s),O2S B1S1 (V)\n0,0.1\n1,0.8\n2,0.1\n')]);
+  await window.quiet();
+  await refreshShelf(program);
+  const damaged = {
+    id: 'lostRecord',
+    what: 'Damaged.',
+    where: '~/x/record.json',
+    doNext: 'Put it back from a backup.',
+  };
+  const [entry] = program.shelf.getState().vehicles;
+  if (entry === undefined) throw new Error('nothing is kept');
+  program.shelf.setState({ vehicles: [entry, { ...entry, id: 'other', name: 'Van 9', damaged }] });
+  await chooseVehicle(program, 'other');
+  expect(recordOf(program.record.getState())?.identity.name).toBe('bay-3');
+  expect(program.notices.getState().problems).toMatchObject([{ place: 'vehicle', problem: damaged }]);
 });
