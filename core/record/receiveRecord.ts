@@ -6,8 +6,11 @@ import type { VehicleRecord } from './schema.ts';
 /** What came, and what is kept here under the same id. */
 export interface Receipt {
   readonly received: VehicleRecord;
-  /** The record kept here under the id of the received one; null where that vehicle is not known here. */
-  readonly known: VehicleRecord | null;
+  /**
+   * The record kept here under the id of the received one; null where that vehicle is not known here, 'lost' where it is and no
+   * save of it can be read.
+   */
+  readonly known: VehicleRecord | 'lost' | null;
   /** 1 to 64 characters, unlike every vehicle's that is kept here. */
   readonly newId: string;
   /** When it is taken in, RFC 3339 with offset. */
@@ -20,13 +23,13 @@ const LONGEST_NAME = 450;
 /**
  * The record to keep. A vehicle that is not known here is taken in as it stands, but for a blind reading of whoever sent
  * it, which is theirs. One that is known stays as it is: the received record becomes a vehicle of its own beside it, under
- * the new id and with a name that says when it came; where both say the same there is nothing to take in, and the known
+ * the new id and with a name that says when it came, also where what is kept of it is lost; where both say the same there is nothing to take in, and the known
  * record itself is given back.
  */
 export function receiveRecord({ received, known, newId, instant }: Receipt): VehicleRecord {
   const own = { ...received, blindReading: null };
   if (known === null) return own;
-  if (saysTheSame(received, known)) return known;
+  if (known !== 'lost' && saysTheSame(received, known)) return known;
   const { identity } = own;
   return { ...own, id: newId, identity: { ...identity, name: markedName(identity.name, instant) } };
 }

@@ -17,6 +17,15 @@ interface ReceivedDialogProps {
   readonly bundles: readonly [ReceivedBundle, ...ReceivedBundle[]];
 }
 
+/**
+ * What is proposed: blind first, except to who has the vehicle or wrote something in it, for they have seen most of it. Of a
+ * vehicle that was deleted nothing is remembered, neither that it was here nor what was seen of it: deleting it for good is a
+ * promise, and a list of what was deleted would break it. So its bundle is as new as a stranger's; the person may choose.
+ */
+export function readsBlindFirst({ here, writers }: Pick<ReceivedBundle, 'here' | 'writers'>, reader: string): boolean {
+  return here === 'nothing' && !writers.includes(reader.trim());
+}
+
 const TAKE_WORDS: Readonly<Record<ReceivedBundle['here'], string>> = {
   nothing: 'Take it in',
   other: 'Take it in beside mine',
@@ -29,8 +38,7 @@ export function ReceivedDialog({ bundles }: ReceivedDialogProps) {
   const program = useProgram();
   const [bundle, ...others] = bundles;
   const [taking, setTaking] = useState(false);
-  // Whoever has the vehicle already has seen most of it.
-  const [blind, setBlind] = useState(bundle.here === 'nothing');
+  const [blind, setBlind] = useState(() => readsBlindFirst(bundle, program.settings.getState().settings.reader));
   const take = async (deed: () => Promise<boolean>): Promise<void> => {
     setTaking(true);
     const taken = await deed().finally(() => setTaking(false));

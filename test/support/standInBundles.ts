@@ -7,6 +7,7 @@ import { continuingOpinions } from '../../core/opinions/continuing.ts';
 import { startBlindReading } from '../../core/record/blindReading.ts';
 import { receiveRecord } from '../../core/record/receiveRecord.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
+import { writersOf } from '../../core/record/writersOf.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 
 type BundleRequests = Pick<ShellBridge, 'weighBundle' | 'exportBundle' | 'checkBundle' | 'takeBundle' | 'cancelBundle'>;
@@ -85,6 +86,7 @@ export function standInBundles(ground: BundleGround): BundleRequests {
         notes: Object.keys(record.notes).length,
         readings: Object.keys(record.readings).length,
         opinions: Object.keys(record.opinions).length,
+        writers: writersOf(record),
         vehicleId: record.id,
         newOpinions: known === null ? [] : await continuingOpinions(record, known, sha256OfText),
       };

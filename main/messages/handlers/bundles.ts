@@ -5,12 +5,16 @@ import type { Problem } from '../../../core/reading/problem.ts';
 import { startBlindReading } from '../../../core/record/blindReading.ts';
 import { receiveRecord, saysTheSame } from '../../../core/record/receiveRecord.ts';
 import type { VehicleRecord } from '../../../core/record/schema.ts';
+import { writersOf } from '../../../core/record/writersOf.ts';
 import type { ToldBundle } from '../../bundles/bundleWorker.ts';
 import type { PlacedCapture } from '../../bundles/weighCaptures.ts';
 import { localInstant } from '../../command/localInstant.ts';
 import { sha256Of } from '../../store/sealedRecord.ts';
 import type { Handlers } from '../receive.ts';
 import type { ShellTools } from './tools.ts';
+
+/** What is kept here of the vehicle of a bundle. */
+type Known = Awaited<ReturnType<ShellTools['store']['known']>>;
 
 type Names = 'weighBundle' | 'checkBundle' | 'takeBundle' | 'cancelBundle';
 
@@ -66,7 +70,7 @@ async function received(
   token: string,
   name: string,
   { record, manifest, manifestSha256, fileSha256, otherCore }: ToldBundle,
-  known: VehicleRecord | 'none' | 'unreadable',
+  known: Known,
 ): Promise<ReceivedBundle> {
   const enclosed = new Set(manifest.captures.map(({ captureId }) => captureId));
   const count = (entries: Readonly<Record<string, unknown>>): number => Object.keys(entries).length;
@@ -90,15 +94,17 @@ async function received(
     notes: count(record.notes),
     readings: count(record.readings),
     opinions: count(record.opinions),
+    writers: writersOf(record),
     vehicleId: record.id,
     newOpinions:
       typeof known === 'string' ? [] : await continuingOpinions(record, known, async (text) => sha256Of(text)),
   };
 }
 
-function hereOf(record: VehicleRecord, known: VehicleRecord | 'none' | 'unreadable'): ReceivedBundle['here'] {
+function hereOf(record: VehicleRecord, known: Known): ReceivedBundle['here'] {
   if (known === 'none') return 'nothing';
   if (known === 'unreadable') return 'unreadable';
+  if (known === 'lost') return 'other';
   return saysTheSame(record, known) ? 'same' : 'other';
 }
 

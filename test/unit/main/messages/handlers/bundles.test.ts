@@ -167,9 +167,10 @@ describe('a bundle that is taken in', () => {
     expect(await there.store.list()).toHaveLength(1);
   });
 
-  it('leaves a vehicle alone whose save is damaged', async () => {
+  it('leaves a vehicle alone whose newest save is damaged, while there is one to go back to', async () => {
     const path = await bundleOf(record());
     const there = await computer('receiver');
+    await there.store.save({ ...record(), notes: {} });
     await there.store.save(record());
     const file = vehicleFolder(there.vehicles, record().id).record;
     writeFileSync(file, 'damaged');
@@ -178,6 +179,27 @@ describe('a bundle that is taken in', () => {
     const taken = await there.answers.takeBundle({ token, manifestSha256, blind: false });
     expect(taken).toMatchObject({ ok: false, problem: { id: 'bundle.unreadableHere', where: 'Van 14' } });
     expect(readFileSync(file, 'utf8')).toBe('damaged');
+  });
+
+  it('comes beside a vehicle of which no save can be read any more: that is the way back', async () => {
+    const path = await bundleOf(record());
+    const there = await computer('receiver');
+    await there.store.save(record());
+    const file = vehicleFolder(there.vehicles, record().id).record;
+    writeFileSync(file, 'damaged');
+    expect(await check(there, path)).toMatchObject({ here: 'other' });
+    const id = await take(there, path);
+    expect(id).not.toBe(record().id);
+    expect((await kept(there, id)).captures).toEqual(record().captures);
+    expect(readFileSync(file, 'utf8')).toBe('damaged');
+  });
+
+  it('names who wrote in it, so that they are not asked to read it blind', async () => {
+    const there = await computer('receiver');
+    const { writers } = await check(there, await bundleOf(record()));
+    const names = Object.values(record().opinions).map(({ author }) => author.name);
+    expect(writers).toEqual(expect.arrayContaining(names));
+    expect(writers).toEqual([...new Set(writers)].sort());
   });
 
   it('is taken in only as it was looked at', async () => {
