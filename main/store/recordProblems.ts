@@ -5,12 +5,16 @@ import { basename, dirname, join, relative, sep } from 'node:path';
 import type { Problem } from '../../core/reading/problem.ts';
 import { RECORD_PLACE, type VehicleFolder } from './vehicleFolder.ts';
 
-export const damaged = (): Problem => ({
-  id: 'damagedRecord',
-  what: 'The newest save of this vehicle is damaged.',
-  where: RECORD_PLACE,
-  doNext: 'Choose one of its earlier saves; the damaged one is kept aside.',
-});
+/** A damaged newest save, with so many earlier ones to choose from. */
+export const damaged = (folder: VehicleFolder, earlier: number): Problem =>
+  earlier === 0
+    ? lost(folder)
+    : {
+        id: 'damagedRecord',
+        what: 'The newest save of this vehicle is damaged.',
+        where: RECORD_PLACE,
+        doNext: 'Choose one of its earlier saves; the damaged one is kept aside.',
+      };
 
 export const missing = (): Problem => ({
   id: 'missingRecord',

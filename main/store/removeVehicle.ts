@@ -2,7 +2,8 @@ import { join } from 'node:path';
 import type { Outcome } from '../../core/reading/problem.ts';
 import { type FileLayer, faultCode } from './fileLayer.ts';
 import { writeProblem } from './fileProblem.ts';
-import { FOLDER_NAME, folderNamed, knownRecord, RECORD_PLACE, type VehicleFolder } from './vehicleFolder.ts';
+import { knownRecord } from './knownRecord.ts';
+import { FOLDER_NAME, folderNamed, RECORD_PLACE, type VehicleFolder } from './vehicleFolder.ts';
 
 /**
  * Removes every file of a vehicle, its record last (T-PRIV-4). Never rejects. Gives the hashes of its captures that no

@@ -4,7 +4,6 @@
 import { join } from 'node:path';
 import type { Outcome } from '../../core/reading/problem.ts';
 import { type ReadRecord, readRecordValue } from '../../core/record/readRecord.ts';
-import type { VehicleRecord } from '../../core/record/schema.ts';
 import type { FileLayer } from './fileLayer.ts';
 import { faultCode } from './fileLayer.ts';
 import { sha256Of, unseal } from './sealedRecord.ts';
@@ -63,19 +62,4 @@ export const RECORD_PLACE = 'the vehicle’s record';
 export function openSave(bytes: Uint8Array): { readonly savedAt: string; readonly read: Outcome<ReadRecord> } | null {
   const content = unseal(bytes);
   return content === null ? null : { savedAt: content.savedAt, read: readRecordValue(content.record, RECORD_PLACE) };
-}
-
-/** The record in a vehicle's folder; 'none' where nothing was ever saved there, 'unreadable' where it cannot be used. */
-export async function knownRecord(
-  files: FileLayer,
-  folder: VehicleFolder,
-): Promise<VehicleRecord | 'none' | 'unreadable'> {
-  const newest = await readBytes(files, folder.record).catch(() => 'refused' as const);
-  if (newest === 'refused') return 'unreadable';
-  if (newest === null) {
-    const earlier = await files.list(folder.generations).catch((): readonly string[] => []);
-    return earlier.length === 0 ? 'none' : 'unreadable';
-  }
-  const save = openSave(newest.bytes);
-  return save?.read.ok ? save.read.value.record : 'unreadable';
 }

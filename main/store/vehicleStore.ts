@@ -16,24 +16,15 @@ import type { FileLayer } from './fileLayer.ts';
 import { saveProblem, writeProblem } from './fileProblem.ts';
 import { sweepOrphans } from './keptCaptures.ts';
 import { keptFile } from './keptFile.ts';
+import { type KnownRecord, knownRecord } from './knownRecord.ts';
 import { listEntries } from './listEntries.ts';
-import {
-  changedOutside,
-  damaged,
-  lost,
-  madeByNewer,
-  missing,
-  notThere,
-  Refused,
-  unreadable,
-} from './recordProblems.ts';
+import { changedOutside, damaged, madeByNewer, missing, notThere, Refused, unreadable } from './recordProblems.ts';
 import { removeVehicle } from './removeVehicle.ts';
 import { seal, sha256Of, unseal } from './sealedRecord.ts';
 import { sweepTemporary } from './sweepTemporary.ts';
 import {
   FOLDER_NAME,
   folderNamed,
-  knownRecord,
   openSave,
   RECORD_PLACE,
   readBytes,
@@ -91,16 +82,8 @@ export class VehicleStore {
     return this.#inTurn(id, () => this.#load(id));
   }
 
-  /**
-   * The record that is kept of a vehicle, without opening it; 'none' where there is none, 'unreadable' where it is damaged and an
-   * earlier save is not, 'lost' where no save of it can be read.
-   */
-  known(id: string): Promise<VehicleRecord | 'none' | 'unreadable' | 'lost'> {
-    return this.#inTurn(id, async () => {
-      const known = await knownRecord(this.#parts.files, this.#folderOf(id));
-      if (known !== 'unreadable') return known;
-      return (await listEarlier(this.#parts.files, this.#folderOf(id))).length === 0 ? 'lost' : 'unreadable';
-    });
+  known(id: string): Promise<KnownRecord> {
+    return this.#inTurn(id, () => knownRecord(this.#parts.files, this.#folderOf(id)));
   }
 
   /**
@@ -157,17 +140,18 @@ export class VehicleStore {
 
   async #load(id: string): Promise<LoadedVehicle> {
     const folder = this.#folderOf(id);
-    const notLoaded = async (problem: Problem, withoutEarlier = problem): Promise<LoadedVehicle> => {
+    const notLoaded = async (problemOf: (earlier: readonly EarlierSave[]) => Problem): Promise<LoadedVehicle> => {
       const earlier = await listEarlier(this.#parts.files, folder);
-      return { ok: false, problem: earlier.length === 0 ? withoutEarlier : problem, earlier };
+      return { ok: false, problem: problemOf(earlier), earlier };
     };
     const newest = await readBytes(this.#parts.files, folder.record).catch(() => 'refused' as const);
-    if (newest === 'refused') return notLoaded(unreadable());
-    if (newest === null) return notLoaded(missing());
+    if (newest === 'refused') return notLoaded(unreadable);
+    if (newest === null) return notLoaded(missing);
     const save = openSave(newest.bytes);
-    if (save === null) return notLoaded(damaged(), lost(folder));
-    if (!save.read.ok) return notLoaded(save.read.problem);
-    const { record, newer } = save.read.value;
+    if (save === null) return notLoaded((earlier) => damaged(folder, earlier.length));
+    const { read } = save;
+    if (!read.ok) return notLoaded(() => read.problem);
+    const { record, newer } = read.value;
     this.#saw(id, { sha256: newest.sha256, newer: newer !== null });
     return {
       ok: true,

@@ -9,12 +9,10 @@ import { writersOf } from '../../../core/record/writersOf.ts';
 import type { ToldBundle } from '../../bundles/bundleWorker.ts';
 import type { PlacedCapture } from '../../bundles/weighCaptures.ts';
 import { localInstant } from '../../command/localInstant.ts';
+import type { KnownRecord } from '../../store/knownRecord.ts';
 import { sha256Of } from '../../store/sealedRecord.ts';
 import type { Handlers } from '../receive.ts';
 import type { ShellTools } from './tools.ts';
-
-/** What is kept here of the vehicle of a bundle. */
-type Known = Awaited<ReturnType<ShellTools['store']['known']>>;
 
 type Names = 'weighBundle' | 'checkBundle' | 'takeBundle' | 'cancelBundle';
 
@@ -70,7 +68,7 @@ async function received(
   token: string,
   name: string,
   { record, manifest, manifestSha256, fileSha256, otherCore }: ToldBundle,
-  known: Known,
+  known: KnownRecord,
 ): Promise<ReceivedBundle> {
   const enclosed = new Set(manifest.captures.map(({ captureId }) => captureId));
   const count = (entries: Readonly<Record<string, unknown>>): number => Object.keys(entries).length;
@@ -101,7 +99,7 @@ async function received(
   };
 }
 
-function hereOf(record: VehicleRecord, known: Known): ReceivedBundle['here'] {
+function hereOf(record: VehicleRecord, known: KnownRecord): ReceivedBundle['here'] {
   if (known === 'none') return 'nothing';
   if (known === 'unreadable') return 'unreadable';
   if (known === 'lost') return 'other';
