@@ -13,6 +13,7 @@ import { z } from 'zod';
 import { App } from './App.tsx';
 import { hearKeys } from './commands/hearKeys.ts';
 import { systemClock } from './program/clock.ts';
+import { drawFault } from './program/drawFault.ts';
 import { followTheme } from './program/followTheme.ts';
 import { hearFaults } from './program/hearFaults.ts';
 import { createProgram } from './program/program.ts';
@@ -44,7 +45,12 @@ watchSettled(program, document, started);
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no element with the id "page".');
-createRoot(page).render(
+createRoot(page, {
+  onUncaughtError: (fault) => {
+    drawFault(page);
+    reportError(fault);
+  },
+}).render(
   <ProgramProvider value={program}>
     <App />
   </ProgramProvider>,

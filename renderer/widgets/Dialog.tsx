@@ -1,5 +1,7 @@
 import { X } from 'lucide-react';
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { useStore } from 'zustand';
+import { useProgram } from '../program/programContext.ts';
 import { IconButton } from './Button.tsx';
 
 interface DialogProps {
@@ -35,7 +37,9 @@ export function Dialog({ title, lead, children, foot, width = 'narrow', onClose 
     if (body !== null && body.querySelector(FOCUSABLE) === null) body.tabIndex = 0;
     return () => {
       dialog.close();
-      if (before instanceof HTMLElement && before.isConnected) before.focus();
+      // Where what had the focus went with what the dialog did, the page gets it: from nowhere Tab begins at the very top.
+      const back = before instanceof HTMLElement && before.isConnected ? before : document.querySelector('main');
+      if (back instanceof HTMLElement) back.focus();
     };
   }, []);
 
@@ -58,8 +62,20 @@ export function Dialog({ title, lead, children, foot, width = 'narrow', onClose 
       </header>
       {lead !== undefined && <p className="dialogLead">{lead}</p>}
       <div className="dialogBody">{children}</div>
+      <Said />
       {foot !== undefined && <footer className="dialogFoot">{foot}</footer>}
     </dialog>
+  );
+}
+
+/** The status line lies under a dialog, where no screen reader hears it: what is said meanwhile is said here, too. */
+function Said() {
+  const words = useStore(useProgram().notices, (state) => state.words);
+  const [before] = useState(words);
+  return (
+    <p className="unseen" role="status">
+      {words === before ? '' : words}
+    </p>
   );
 }
 

@@ -83,6 +83,24 @@ describe('a number', () => {
   });
 });
 
+describe('a page that cannot be drawn', () => {
+  it('gives way to words that say so, and the work on it is saved all the same', async () => {
+    await open();
+    await choose('window.accept');
+    await page.evaluate(() => {
+      // What no shell gives: the dialog that shows it cannot be drawn.
+      Object.assign(window.shell, { about: async () => ({ version: '', runtime: '', licences: null }) });
+      window.standIn.fire('command', { id: 'help.about' });
+    });
+    await page.getByRole('alert').getByText('start the program anew').waitFor();
+    await page.waitForFunction(async () => {
+      const [entry] = await window.shell.listVehicles(null);
+      const loaded = await window.shell.loadVehicle({ id: entry?.id ?? '' });
+      return loaded.ok && Object.keys(loaded.record.windows).length === 1;
+    });
+  });
+});
+
 describe('what is signed', () => {
   it('is withdrawn once, however often the button is pressed', async () => {
     await open();
@@ -134,6 +152,26 @@ describe('by keys', () => {
       const seen = () => option.getBoundingClientRect().bottom <= window.innerHeight;
       while (!seen()) await new Promise(requestAnimationFrame);
     });
+  });
+
+  it('the page has the focus where what had it went with the dialog', async () => {
+    await open();
+    await choose('window.accept');
+    const row = page.locator('.margin.left').getByRole('button', { name: 'Exact times and name of Hold 1' });
+    await row.focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').getByRole('button', { name: 'Delete window' }).press('Enter');
+    await page.getByRole('dialog').waitFor({ state: 'hidden' });
+    await page.waitForFunction(() => document.activeElement?.tagName === 'MAIN');
+  });
+
+  it('what is done in a dialog is told in it, for those who do not see the status line under it', async () => {
+    await open();
+    await choose('file.exportPicture');
+    const dialog = page.getByRole('dialog', { name: 'Picture of the traces' });
+    await dialog.getByRole('img').waitFor();
+    await dialog.getByRole('button', { name: 'Copy' }).click();
+    await dialog.getByRole('status').getByText('The picture is on the clipboard.').waitFor({ state: 'attached' });
   });
 
   it('Escape hides a tip first, and only then closes the dialog beneath', async () => {
