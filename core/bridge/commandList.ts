@@ -434,7 +434,7 @@ export const COMMANDS: readonly CommandEntry[] = [
     words: 'Compare windows…',
     menu: 'window',
     key: 'CmdOrCtrl+D',
-    alsoCalled: ['before', 'after', 'twin', 'side', 'by', 'side', 'difference'],
+    alsoCalled: ['before', 'after', 'twin', 'side', 'by', 'difference'],
     ruleAbove: true,
   },
   { id: 'help.keys', words: 'Keys', menu: 'help', key: 'F1', alsoCalled: ['shortcuts', 'keyboard'] },

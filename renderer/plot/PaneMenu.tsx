@@ -67,7 +67,7 @@ function MenuCard({ id, label, children }: MenuCardProps) {
     const box = card.current;
     const button = box?.previousElementSibling;
     if (box === null || !(button instanceof HTMLElement)) return;
-    box.showPopover();
+    if (!box.matches(':popover-open')) box.showPopover(); // engines before 2024 refuse a second time
     const anchor = button.getBoundingClientRect();
     const below = anchor.bottom + 2;
     const fits = below + box.offsetHeight <= window.innerHeight;

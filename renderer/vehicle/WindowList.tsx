@@ -15,6 +15,7 @@ import { windowName } from '../state/selectors/windowNames.ts';
 import { Button, IconButton } from '../widgets/Button.tsx';
 import { FindingSign } from '../widgets/Sign.tsx';
 import { stretchWords } from '../words/captureTimes.ts';
+import { countWords } from '../words/numbers.ts';
 import { ListPart, Row } from './Row.tsx';
 
 /** The windows of the vehicle, and the offers of the core for the capture that is shown. */
@@ -92,6 +93,7 @@ interface OfferRowsProps {
 function OfferRows({ offers, captureS }: OfferRowsProps) {
   const [all, setAll] = useState(false);
   const inOrder = [...offers].sort((a, b) => OFFER_RANK[a.window.kind] - OFFER_RANK[b.window.kind]);
+  const more = offers.length - FIRST_OFFERS;
   const shown = all ? inOrder : inOrder.slice(0, FIRST_OFFERS);
   return (
     <>
@@ -100,9 +102,9 @@ function OfferRows({ offers, captureS }: OfferRowsProps) {
       ))}
       {offers.length > 1 && (
         <li className="listMore">
-          {offers.length > FIRST_OFFERS && (
+          {more > 0 && (
             <Button look="quiet" icon={all ? ChevronUp : ChevronDown} onPress={() => setAll(!all)}>
-              {all ? 'Fewer offers' : `${offers.length - FIRST_OFFERS} more offers`}
+              {all ? 'Fewer offers' : countWords(more, 'more offer')}
             </Button>
           )}
           <CommandButton id="window.acceptAll" icon={CheckCheck} words="Accept all offers" />
