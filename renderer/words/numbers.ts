@@ -1,4 +1,7 @@
-// Numbers as people read them on screen. The rules are those of the evidence sheet, with a point as decimal sign.
+// Numbers as people read them on screen. The rules are those of the evidence sheet, with a point as decimal sign wherever
+// the reader lives: the sentences of the core (details of conditions, reasons, findings) are written with one. They are kept in
+// records, signed and printed by the headless command, the same on every machine; a comma beside them would be two languages
+// on one page.
 
 import { digitsFor, KEPT_SPACE, probabilityWords, showNumber } from '../../core/evidence/words/numbers.ts';
 

@@ -16,8 +16,9 @@ export interface RecordedChannel {
 }
 
 /**
- * A reader of one signal at any moment, with its noise and rounded to its steps. Between simulated steps oxygen
- * voltages run straight; everything before the start or after the end is the first or last value.
+ * A reader of one signal at any moment, with its noise and rounded to its steps. Between simulated steps all but the fuel
+ * system's status run straight; everything before the start or after the end is the first or last value. No oxygen voltage
+ * is under 0: the converters of the instruments do not read below ground.
  */
 export function signalReader(drive: SimulatedDrive, signal: Signal, random: Random): (timeS: Seconds) => number {
   const truth = signal.read(drive);
