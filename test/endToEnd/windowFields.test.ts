@@ -113,8 +113,8 @@ describe('what is signed', () => {
     // Both presses come before the first is done with: its hash takes more than a turn.
     await withdraw.getByRole('button', { name: 'Withdraw', exact: true }).evaluate(async (button: HTMLElement) => {
       button.click();
-      await null;
-      await null;
+      await Promise.resolve();
+      await Promise.resolve();
       button.click();
     });
     await page.getByRole('dialog', { name: 'Opinions' }).waitFor();
