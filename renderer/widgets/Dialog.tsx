@@ -1,7 +1,5 @@
 import { X } from 'lucide-react';
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import { useStore } from 'zustand';
-import { useProgram } from '../program/programContext.ts';
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef } from 'react';
 import { IconButton } from './Button.tsx';
 
 interface DialogProps {
@@ -62,20 +60,8 @@ export function Dialog({ title, lead, children, foot, width = 'narrow', onClose 
       </header>
       {lead !== undefined && <p className="dialogLead">{lead}</p>}
       <div className="dialogBody">{children}</div>
-      <Said />
       {foot !== undefined && <footer className="dialogFoot">{foot}</footer>}
     </dialog>
-  );
-}
-
-/** The status line lies under a dialog, where no screen reader hears it: what is said meanwhile is said here, too. */
-function Said() {
-  const words = useStore(useProgram().notices, (state) => state.words);
-  const [before] = useState(words);
-  return (
-    <p className="unseen" role="status">
-      {words === before ? '' : words}
-    </p>
   );
 }
 

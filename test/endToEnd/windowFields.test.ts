@@ -165,15 +165,6 @@ describe('by keys', () => {
     await page.waitForFunction(() => document.activeElement?.tagName === 'MAIN');
   });
 
-  it('what is done in a dialog is told in it, for those who do not see the status line under it', async () => {
-    await open();
-    await choose('file.exportPicture');
-    const dialog = page.getByRole('dialog', { name: 'Picture of the traces' });
-    await dialog.getByRole('img').waitFor();
-    await dialog.getByRole('button', { name: 'Copy' }).click();
-    await dialog.getByRole('status').getByText('The picture is on the clipboard.').waitFor({ state: 'attached' });
-  });
-
   it('Escape hides a tip first, and only then closes the dialog beneath', async () => {
     await open();
     await choose('help.keys');
