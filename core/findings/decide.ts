@@ -1,4 +1,4 @@
-import type { Share } from '../units/quantities.ts';
+import type { Grams, Share } from '../units/quantities.ts';
 import { CALIBRATION } from './calibration.ts';
 import { restOnSensors } from './drawReasons.ts';
 import type { Blocker, Finding, Reason } from './finding.ts';
@@ -16,22 +16,38 @@ const VOIDING = 'sensorsExchanged';
 /** A rear sensor that may be dead rests as calmly as behind a good converter: so far the odds go back to what is usual. */
 const DOUBTING = 'rearNotProven';
 
+/** 95 % interval of the fitted capacity for two litres, null at an open end; null where nothing could be fitted. */
+type FittedRange = readonly [Grams | null, Grams | null] | null;
+
 /**
  * Weighs the reasons: the probability is the sum of their weights as odds, null where they do not rest on the sensors or
- * a blocker takes their meaning away; behind a rear sensor that may be dead it lies nearer to what is known without any
- * capture. The finding is cannotTell while any blocker stands, whatever the probability.
+ * a blocker takes their meaning away. It lies nearer to what is known without any capture behind a rear sensor that may be
+ * dead, and while the fitted storage leaves the other answer open. The finding is cannotTell while any blocker stands,
+ * whatever the probability.
  */
-export function decide(reasons: readonly Reason[], blockers: readonly Blocker[]): Decision {
+export function decide(reasons: readonly Reason[], blockers: readonly Blocker[], fitted: FittedRange): Decision {
   if (!restOnSensors(reasons) || blockers.some(({ id }) => id === VOIDING))
     return { finding: 'cannotTell', probabilityNotStoring: null };
+  const { rearDeadShare, leftOpen } = CALIBRATION.decided;
   const seen = probabilityOf(logOddsOf(reasons));
-  const probability = blockers.some(({ id }) => id === DOUBTING) ? doubted(seen) : seen;
+  const ofFit = leavesOpen(fitted, seen) ? leftOpen.share : 0;
+  const share = blockers.some(({ id }) => id === DOUBTING) ? Math.max(rearDeadShare, ofFit) : ofFit;
+  const probability = doubted(seen, share);
   return { finding: blockers.length > 0 ? 'cannotTell' : findingAt(probability), probabilityNotStoring: probability };
 }
 
-function doubted(probability: Share): Share {
-  const { rearDeadShare, beforeAnyTest } = CALIBRATION.decided;
-  return probability + rearDeadShare * (beforeAnyTest - probability);
+/** Whether the fit leaves open that the converter passes, where the reasons condemn it; or that it fails, where they clear it. */
+function leavesOpen(fitted: FittedRange, probability: Share): boolean {
+  if (!fitted) return false;
+  const { beforeAnyTest, leftOpen } = CALIBRATION.decided;
+  const [low, high] = fitted;
+  if (probability > beforeAnyTest) return high === null || high > leftOpen.passesFromG;
+  return low === null || low < leftOpen.failsUpToG;
+}
+
+/** Part of the way back to what is known without any capture. */
+function doubted(probability: Share, share: Share): Share {
+  return probability + share * (CALIBRATION.decided.beforeAnyTest - probability);
 }
 
 function findingAt(probability: Share): Finding {

@@ -54,7 +54,7 @@ export function judgeBank({
     twinEvidence(twin, bank),
   );
   const reasons = strongestFirst([...drawReasons(evidence), ...thermalReason(thermal, 1)]);
-  const decision = decide(reasons, blockers);
+  const decision = decide(reasons, blockers, evidence.fit()?.intervalFor2L ?? null);
   const conditions = used.flatMap(({ score }) => score.conditions);
   return {
     bank,

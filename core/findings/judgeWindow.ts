@@ -36,8 +36,9 @@ export function judgeWindow(
   const conditions = judgeConditions({ ...data, measures: byId, troubleCodes });
   const blockers = blockersOf(data, conditions);
   const evidence = evidenceOf(data, byId);
-  const reasons = drawReasons(pool([evidence], bank, troubleCodes));
-  const verdict = decide(reasons, blockers);
+  const pooled = pool([evidence], bank, troubleCodes);
+  const reasons = drawReasons(pooled);
+  const verdict = decide(reasons, blockers, pooled.fit()?.intervalFor2L ?? null);
   const nextTests = rankTests({ ...verdict, blockers, reasons, conditions }, costs);
   return { score: { ...window, bank, conditions, measures, ...verdict, reasons, blockers, nextTests }, evidence };
 }

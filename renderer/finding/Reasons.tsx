@@ -1,3 +1,4 @@
+import { weightsSentence } from '../../core/evidence/words/sure.ts';
 import type { Finding, Reason } from '../../core/findings/finding.ts';
 import { keptTogether, numberWords } from '../words/numbers.ts';
 
@@ -27,7 +28,7 @@ export function Reasons({ reasons, finding }: ReasonsProps) {
         const ofSide = reasons.filter((reason) => reason.for === side.for);
         return ofSide.length === 0 ? null : <Side key={side.for} title={side.title} reasons={ofSide} />;
       })}
-      <p className="soft">Weights are natural logarithms of odds; 0.7 doubles them.</p>
+      <p className="soft">{weightsSentence('.')}</p>
     </section>
   );
 }

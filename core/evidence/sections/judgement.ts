@@ -4,7 +4,7 @@
 import type { Blocker, Finding, NextTest, Reason } from '../../findings/finding.ts';
 import type { Block, Cell, DecimalSign, Fact } from '../sheet.ts';
 import { numberCell, probabilityWords } from '../words/numbers.ts';
-import { givenProbability, NOT_GIVEN, thresholdSentence } from '../words/sure.ts';
+import { givenProbability, NOT_GIVEN, thresholdSentence, weightsSentence } from '../words/sure.ts';
 import { FINDING_WORDS } from '../words/terms.ts';
 
 export interface Judgement {
@@ -79,7 +79,7 @@ function reasonBlocks(id: string, { finding, reasons }: Judgement, sign: Decimal
     {
       kind: 'table',
       id: `${id}.reasons`,
-      caption: 'Reasons, strongest first. The weight is the natural logarithm of the odds.',
+      caption: `Reasons, strongest first. ${weightsSentence(sign)}`,
       columns: [
         { id: 'reason', words: 'Reason', unit: null, align: 'left' },
         { id: 'for', words: 'Speaks for', unit: null, align: 'left' },

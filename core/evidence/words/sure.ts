@@ -38,6 +38,13 @@ export function thresholdSentence(sign: DecimalSign): string {
   return `From ${notStoringFrom(sign)} on it is said not to store, up to ${storing} to store; between them stands “stores weakly”.`;
 }
 
+/** How the weights of the reasons make the probability. */
+export function weightsSentence(sign: DecimalSign): string {
+  const { passesFromG, failsUpToG } = CALIBRATION.decided.leftOpen;
+  const grams = (value: number): string => `${showNumber(value, digitsOf(value, 2), sign)}${KEPT_SPACE}g`;
+  return `Weights are natural logarithms of odds, 0${sign}7 doubles them. Their sum gives the probability, held back a little while the 95${KEPT_SPACE}% interval of the model fit reaches above ${grams(passesFromG)}, where converters pass, or below ${grams(failsUpToG)}, where they fail.`;
+}
+
 function notStoringFrom(sign: DecimalSign): string {
   return percentWords(CALIBRATION.decided.notStoringFrom, sign);
 }

@@ -15,15 +15,19 @@ export interface EvidenceTest {
 const HIDDEN_LEAKS: Share = 0.03;
 
 /**
- * Chance that a test which answers rightly in a share of cases (common practice, no source) puts a wrong decision right:
- * by how much it is better than the guess that can be made without it. 0 for a test no better than what is known.
+ * Chance that a test puts a wrong decision right. One which answers rightly in a share of cases does by how much it is
+ * better than the guess that can be made without it; one which speaks clearly in a share of cases, so that nothing known
+ * before stands against it, does in that share of the cases in which the guess is wrong. Both shares are common practice,
+ * no source.
  */
-export function chanceOfTurning(probability: Share | null, rightly: Share): Share {
+export function chanceOfTurning(probability: Share | null, rightly: Share, clearly: Share): Share {
   const p = probability ?? CALIBRATION.decided.beforeAnyTest;
-  return Math.max(0, rightly - Math.max(p, 1 - p));
+  const guess = Math.max(p, 1 - p);
+  return Math.max(0, rightly - guess, clearly * (1 - guess));
 }
 
-const turning = (state: TestState, rightly: Share): Share => chanceOfTurning(state.probabilityNotStoring, rightly);
+const turning = (state: TestState, rightly: Share, clearly: Share = 0): Share =>
+  chanceOfTurning(state.probabilityNotStoring, rightly, clearly);
 
 const has = (state: TestState, reason: string): boolean => state.reasons.some(({ id }) => id === reason);
 const notMet = (state: TestState, condition: string): boolean =>
@@ -40,12 +44,12 @@ export const EVIDENCE_TESTS: readonly EvidenceTest[] = registry('evidence test',
   {
     id: 'fuelCutCoast',
     why: () => 'No fuel cut with a return was read in this capture: it shows the storage from the other side.',
-    chance: (state) => (has(state, 'recovery') ? null : turning(state, 0.93)),
+    chance: (state) => (has(state, 'recovery') ? null : turning(state, 0.93, 0.6)),
   },
   {
     id: 'fasterInstrument',
     why: () => 'The instrument was too slow to follow the waves.',
-    chance: (state) => (notMet(state, 'samplingFast') ? turning(state, 0.95) : null),
+    chance: (state) => (notMet(state, 'samplingFast') ? turning(state, 0.95, 0.5) : null),
   },
   {
     id: 'holdLonger',

@@ -11,18 +11,24 @@ const ids = (state: TestState, costs = USUAL_COSTS) => rankTests(state, costs).m
 
 describe('chanceOfTurning', () => {
   test('a test no better than what is known turns nothing', () => {
-    expect(chanceOfTurning(0.9, 0.8)).toBe(0);
-    expect(chanceOfTurning(0.1, 0.9)).toBe(0);
+    expect(chanceOfTurning(0.9, 0.8, 0)).toBe(0);
+    expect(chanceOfTurning(0.1, 0.9, 0)).toBe(0);
   });
 
   test('a perfect test puts the guess right as often as it is wrong', () => {
-    expect(chanceOfTurning(0.7, 1)).toBeCloseTo(0.3, 12);
-    expect(chanceOfTurning(0.3, 1)).toBeCloseTo(0.3, 12);
+    expect(chanceOfTurning(0.7, 1, 0)).toBeCloseTo(0.3, 12);
+    expect(chanceOfTurning(0.3, 1, 0)).toBeCloseTo(0.3, 12);
+  });
+
+  test('a test that speaks clearly in half of the cases puts half of the wrong guesses right', () => {
+    expect(chanceOfTurning(0.96, 0.9, 0.5)).toBeCloseTo(0.02, 12);
+    expect(chanceOfTurning(0.04, 0.9, 0.5)).toBeCloseTo(0.02, 12);
   });
 
   test('is the same for either side, and largest where nothing is known', () => {
-    for (const p of [0.1, 0.3, 0.5]) expect(chanceOfTurning(p, 0.95)).toBeCloseTo(chanceOfTurning(1 - p, 0.95), 12);
-    expect(chanceOfTurning(0.5, 0.95)).toBeGreaterThan(chanceOfTurning(0.7, 0.95));
+    for (const p of [0.1, 0.3, 0.5])
+      expect(chanceOfTurning(p, 0.95, 0.5)).toBeCloseTo(chanceOfTurning(1 - p, 0.95, 0.5), 12);
+    expect(chanceOfTurning(0.5, 0.95, 0.5)).toBeGreaterThan(chanceOfTurning(0.7, 0.95, 0.5));
   });
 });
 
@@ -67,6 +73,11 @@ describe('rankTests', () => {
     expect(ids(undecided)).toContain('fuelCutCoast');
     const seen = { id: 'recovery', for: 'storing', weight: 1, detail: '' } as const;
     expect(ids({ ...undecided, reasons: [seen] })).not.toContain('fuelCutCoast');
+  });
+
+  test('where a hold alone points one way but settles nothing, a fuel cut is still worth its minutes', () => {
+    expect(ids({ ...undecided, probabilityNotStoring: 0.955 })).toContain('fuelCutCoast');
+    expect(ids({ ...undecided, finding: 'notStoring', probabilityNotStoring: 0.99 })).not.toContain('fuelCutCoast');
   });
 
   test('a clear finding asks for little: only what could still overturn it', () => {

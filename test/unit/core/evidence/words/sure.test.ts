@@ -1,7 +1,7 @@
-// The thresholds are those of the calibration, whose file says how they came about: 97.5 % and 3 %.
+// The thresholds are those of the calibration, whose file says how they came about: 97.5 % and 2 %.
 
 import { describe, expect, it } from 'vitest';
-import { sureBriefly, sureSentence } from '../../../../../core/evidence/words/sure.ts';
+import { sureBriefly, sureSentence, weightsSentence } from '../../../../../core/evidence/words/sure.ts';
 
 const plain = (text: string | null) => text?.replaceAll('\u00a0', ' ');
 
@@ -16,9 +16,15 @@ describe('how sure a finding is', () => {
   it('is no contradiction beside “stores weakly”: it says what the number is of, and from where on more is said', () => {
     const words = plain(sureSentence('weak', 0.97, '.'));
     expect(words).toContain('The probability that it does not store oxygen is 97 %.');
-    expect(words).toContain('From 97.5 % on it is said not to store, up to 3 % to store');
+    expect(words).toContain('From 97.5 % on it is said not to store, up to 2 % to store');
     expect(plain(sureSentence('weak', 0.97, ','))).toContain('From 97,5 % on');
     expect(plain(sureBriefly('weak', 0.5, '.'))).toBe('50 % that it does not store, which is said from 97.5 % on');
+  });
+
+  it('comes from the weights, and from what the model fit leaves open', () => {
+    const words = plain(weightsSentence(','));
+    expect(words).toContain('0,7 doubles them');
+    expect(words).toContain('above 0,8 g, where converters pass, or below 0,05 g, where they fail');
   });
 
   it('is not given while it cannot be told, whatever the number', () => {
