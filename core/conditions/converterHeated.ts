@@ -8,7 +8,10 @@ import type { Condition, ConditionContext, ConditionResult } from './condition.t
 import { met, notMet, notRecorded } from './conditionResult.ts';
 import { converterHeat } from './converterHeat.ts';
 
-/** A converter below this does not store as it should; above 400 °C it may be judged (common practice, no source). */
+/**
+ * Above the first a converter may be judged, below the second it does not store as it should (common practice, no source).
+ * Between them nothing is forbidden: neither the data list's own temperature nor a heat balance is that exact.
+ */
 const LIT_C = 400;
 const COLD_C = 350;
 /** Coolant this warm that no longer climbs belongs to an engine that has run for long. */
@@ -38,8 +41,8 @@ function byChannel(id: string, { capture, bank, window }: ConditionContext): Con
   if (values.length === 0) return null;
   const low = quantileSorted(values, 0.1);
   const detail = `Converter temperature of the data list: ${round(low, 0)} °C at its lowest.`;
-  if (low < COLD_C) return notMet(id, `${detail} At least ${LIT_C} °C is wanted.`);
-  return met(id, detail);
+  if (low < COLD_C) return notMet(id, `${detail} Below ${COLD_C} °C it does not store as it should.`);
+  return met(id, low < LIT_C ? `${detail} ${LIT_C} °C would be surer.` : detail);
 }
 
 /** From what the engine did before the window, and where that is not known, from the coolant. */

@@ -51,6 +51,25 @@ describe('SAE J2012: what trouble codes mean', () => {
   );
 
   test.each([
+    ['P2177', 'mixture', 'lean off idle'],
+    ['P2180', 'mixture', 'rich off idle, bank 2'],
+    ['P2187', 'mixture', 'lean at idle'],
+    ['P2190', 'mixture', 'rich at idle, bank 2'],
+    ['P2194', 'mixture', 'rich at higher load, bank 2'],
+    ['P2231', 'frontSensor', 'sensor 1 shorted to its heater'],
+    ['P2235', 'rearSensor', 'sensor 2 of bank 2 shorted to its heater'],
+    ['P2237', 'frontSensor', 'pump current, sensor 1'],
+    ['P2256', 'frontSensor', 'return, sensor 1 of bank 2'],
+  ])('%s belongs to %s: %s (from memory of J2012)', (code, group) => {
+    expect(codeGroup(code)).toBe(group);
+  });
+
+  // Their neighbours: throttle, cooling, barometer, a third sensor, secondary air (from memory).
+  test.each(['P2176', 'P2181', 'P2186', 'P2230', 'P2233', 'P2236', 'P2257'])('%s stands before no finding', (code) => {
+    expect(codeGroup(code)).toBeNull();
+  });
+
+  test.each([
     ['P0420', 'standard'],
     ['P2A01', 'standard'],
     ['P1420', 'maker'],
