@@ -32,8 +32,9 @@ export function offeredInstead(
     const kind = record.captures[captureId]?.kind;
     return kind !== undefined && tellsOf(kind, stage);
   };
-  const marked = Object.values(record.windows).filter(({ captureId }) => ofStage(captureId));
-  if (marked.some(({ kind }) => kind === 'mixed' || STEADY.has(kind))) return null;
+  // As they were judged: a stretch marked by hand is of no kind until then.
+  const marked = score.windows.filter(({ captureId }) => ofStage(captureId));
+  if (marked.some(({ score: { kind } }) => kind === 'mixed' || STEADY.has(kind))) return null;
   const offers = Object.values(held).flatMap((capture) =>
     ofStage(capture.captureId) ? openOffers(capture, record) : [],
   );

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { startBlindReading } from '../../../../../core/record/blindReading.ts';
 import { openPicked } from '../../../../../renderer/actions/openCaptures.ts';
-import { acceptOffer, offersOfShown } from '../../../../../renderer/actions/windows.ts';
+import { acceptOffer, markWindow, offersOfShown } from '../../../../../renderer/actions/windows.ts';
 import { recordOf } from '../../../../../renderer/state/recordStore.ts';
 import { offeredInstead } from '../../../../../renderer/state/selectors/offeredInstead.ts';
 import { startWindow, type TestWindow } from '../../../../support/windowProgram.ts';
@@ -29,6 +29,17 @@ it('points to the steady stretches on offer while only other kinds of windows ar
   expect(said(window)?.replaceAll('\u00a0', ' ')).toContain(
     steady.length === 1 ? '1 steady stretch at' : `${steady.length} steady stretches at`,
   );
+});
+
+it('points to them as well where an idle was marked by hand, which is of no kind until it is judged', async () => {
+  const window = await startWindow();
+  await openPicked(window.program, [window.sample('van-before')]);
+  await window.quiet();
+  const idle = offersOfShown(window.program).find((one) => one.window.kind === 'idle');
+  if (idle === undefined) throw new Error('no idle on offer');
+  markWindow(window.program, { startS: idle.window.startS + 1, endS: idle.window.endS - 1 });
+  await window.quiet();
+  expect(said(window)).toContain('on offer');
 });
 
 it('says nothing to who reads blind', async () => {
