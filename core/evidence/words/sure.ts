@@ -42,7 +42,7 @@ export function thresholdSentence(sign: DecimalSign): string {
 export function weightsSentence(sign: DecimalSign): string {
   const { passesFromG, failsUpToG } = CALIBRATION.decided.leftOpen;
   const grams = (value: number): string => `${showNumber(value, digitsOf(value, 2), sign)}${KEPT_SPACE}g`;
-  return `Weights are natural logarithms of odds, 0${sign}7 doubles them. Their sum gives the probability, held back a little while the 95${KEPT_SPACE}% interval of the model fit reaches above ${grams(passesFromG)}, where converters pass, or below ${grams(failsUpToG)}, where they fail.`;
+  return `Weights are natural logarithms of odds, 0${sign}7 doubles them. Their sum gives the probability, held back a little while the 95${KEPT_SPACE}% interval of the model fit reaches, as for a two-litre engine, above ${grams(passesFromG)}, where converters pass, or below ${grams(failsUpToG)}, where they fail.`;
 }
 
 function notStoringFrom(sign: DecimalSign): string {
