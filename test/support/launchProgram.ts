@@ -39,8 +39,8 @@ export interface Program {
   kill(): Promise<void>;
 }
 
-const START_LIMIT_MS = 60_000;
-const END_LIMIT_MS = 20_000;
+const START_LIMIT_MS = 120_000;
+const END_LIMIT_MS = 60_000;
 
 /** The mark that the window puts on its root element while nothing is loading, scoring or waiting to be drawn. */
 const SETTLED = 'html[data-settled="true"]';
