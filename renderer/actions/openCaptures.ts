@@ -73,7 +73,7 @@ async function openOne(program: Program, picked: Picked, into: Into, vehicleId: 
   const over = showBeginning(program, picked);
   try {
     const outcome = await readPicked(program, picked, 'recalled', vehicleId);
-    if (outcome.ok) return await adopt(program, outcome.value, into);
+    if (outcome.ok) return await adopt(program, outcome.value, into, over);
     if (outcome.problem.id === 'cancelled') sayCancelled(program, picked);
     else tell(program, outcome.problem);
     return false;
@@ -83,11 +83,19 @@ async function openOne(program: Program, picked: Picked, into: Into, vehicleId: 
 }
 
 /** Makes a read file a capture of its vehicle, and shows it. False where its vehicle could not be opened. */
-async function adopt(program: Program, opened: ReadFile, into: Into): Promise<boolean> {
-  if (!(await ensureVehicle(program, opened, into))) {
-    void program.core.ask('close', { key: opened.summary.key });
-    return false;
-  }
+async function adopt(program: Program, opened: ReadFile, into: Into, whenShown: () => void): Promise<boolean> {
+  let taken: Promise<boolean> = Promise.resolve(false);
+  // In the moment its vehicle opens: first rows in the place of their own capture would be laid out and drawn for nothing.
+  const take = (): void => {
+    taken = takeIn(program, opened, whenShown);
+  };
+  if (await withVehicle(program, opened, into, take)) return taken;
+  void program.core.ask('close', { key: opened.summary.key });
+  return false;
+}
+
+/** Puts a read file into the open vehicle. `whenShown` is done in the same moment in which its capture is shown. */
+async function takeIn(program: Program, opened: ReadFile, whenShown: () => void): Promise<boolean> {
   const { record } = program;
   const vehicle = recordOf(record.getState());
   if (vehicle === null) return false;
@@ -98,6 +106,7 @@ async function adopt(program: Program, opened: ReadFile, into: Into): Promise<bo
   if (known === undefined) record.getState().edit(addCapture(captureRef(program, captureId, file, vehicle)));
   const held = holdCapture(program, captureId, file);
   showCapture(program, captureId, file.summary);
+  whenShown();
   program.notices
     .getState()
     .say(known === undefined ? `${file.picked.name} is open.` : `${known.name} was open already.`);
@@ -123,21 +132,31 @@ async function asRecorded(program: Program, known: CaptureRef, opened: ReadFile)
   return null;
 }
 
-/** Opens the vehicle a file belongs to: the open one, a new one, or the invented one of a sample drive. */
-async function ensureVehicle(program: Program, file: ReadFile, into: Into): Promise<boolean> {
+/**
+ * Opens the vehicle a file belongs to (the open one, a new one, or the invented one of a sample drive), and does `whenOpen`
+ * as soon as it is. False where it could not be opened.
+ */
+async function withVehicle(program: Program, file: ReadFile, into: Into, whenOpen: () => void): Promise<boolean> {
   await vehicleLeft(program);
   const { picked } = file;
   const open = recordOf(program.record.getState());
+  const already = (): true => {
+    whenOpen();
+    return true;
+  };
   if (picked.sample) {
     const { vehicleId } = sampleCapture(picked.name);
-    if (open?.id === vehicleId) return true;
+    if (open?.id === vehicleId) return already();
     const kept = await program.shell.listVehicles(null);
-    if (kept.some((vehicle) => vehicle.id === vehicleId)) return openVehicle(program, vehicleId, file);
-    return openRecord(program, sampleVehicle(picked.name, program.clock.instant()));
+    if (kept.some((vehicle) => vehicle.id === vehicleId))
+      return (await openVehicle(program, vehicleId, file)) && already();
+    return openRecord(program, sampleVehicle(picked.name, program.clock.instant()), whenOpen);
   }
-  if (open !== null && into === 'open' && !isSampleVehicle(open.id) && !program.record.getState().readOnly) return true;
+  if (open !== null && into === 'open' && !isSampleVehicle(open.id) && !program.record.getState().readOnly)
+    return already();
   const name = stemOf(picked.name).slice(0, 200).trim() || 'New vehicle';
-  return openRecord(program, newVehicle({ id: program.newId(), name, createdAt: program.clock.instant() }));
+  const vehicle = newVehicle({ id: program.newId(), name, createdAt: program.clock.instant() });
+  return openRecord(program, vehicle, whenOpen);
 }
 
 function captureRef(program: Program, id: string, file: ReadFile, vehicle: VehicleRecord): CaptureRef {

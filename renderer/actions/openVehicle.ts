@@ -46,10 +46,14 @@ export async function goBackTo(program: Program, generation: string): Promise<vo
   if ((await openEarlierSave(program, open.id, generation)) && lookedAt !== null) record.getState().look(lookedAt);
 }
 
-/** Opens a record that was not kept before; it is saved at once. */
-export async function openRecord(program: Program, record: VehicleRecord): Promise<boolean> {
+/**
+ * Opens a record that was not kept before; it is saved at once. `whenOpen` is done in the same moment, before any of it is
+ * drawn.
+ */
+export async function openRecord(program: Program, record: VehicleRecord, whenOpen?: () => void): Promise<boolean> {
   if (!(await leaveVehicle(program))) return false;
   enter(program, record, false, FRESH_VIEW);
+  whenOpen?.();
   return true;
 }
 

@@ -6,8 +6,8 @@ import { traceSource } from '../worker/traceSource.ts';
 const LONG_BYTES = 8_000_000;
 
 /**
- * Shows the first rows of a long file while the whole is read. Call what it returns when the reading is over: the rows
- * are let go then. A file whose beginning says nothing by itself shows nothing.
+ * Shows the first rows of a long file while the whole is read. Call what it returns when the reading is over, once or
+ * more: the rows are let go then. A file whose beginning says nothing by itself shows nothing.
  */
 export function showBeginning({ core, captures }: Program, picked: Picked): () => void {
   if (picked.bytes < LONG_BYTES) return () => undefined;
@@ -25,5 +25,6 @@ export function showBeginning({ core, captures }: Program, picked: Picked): () =
     if (key === null) return;
     captures.getState().endBeginning(key);
     void core.ask('close', { key });
+    key = null;
   };
 }

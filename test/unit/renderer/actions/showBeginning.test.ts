@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
 import { showBeginning } from '../../../../renderer/actions/showBeginning.ts';
+import { recordOf } from '../../../../renderer/state/recordStore.ts';
 import { shownCapture } from '../../../../renderer/state/selectors/shown.ts';
 import { startWindow, type TestWindow } from '../../../support/windowProgram.ts';
 
@@ -37,6 +38,27 @@ describe('the beginning of a long file', () => {
     expect(names).toEqual([null, 'long.csv', null]);
     expect(rowsThen[0]).toBe(Math.floor((2 * 1024 * 1024 - 'Time (s),O2 B1S1 (V)\n'.length) / 14));
     expect(shownCapture(window.program)?.summary.rows).toBe(ROWS);
+  });
+
+  it('is never drawn beside the whole, nor in the vehicle that opens with it', async () => {
+    const window = await startWindow();
+    const { captures, record } = window.program;
+    const drawn: string[] = [];
+    // What is drawn is what stands when a deed is over, not what stands in its midst.
+    const look = (): void => {
+      const { beginning, held } = captures.getState();
+      const names = [
+        ...(beginning === null ? [] : ['beginning']),
+        ...(Object.keys(held).length === 0 ? [] : ['whole']),
+        ...(recordOf(record.getState()) === null ? [] : ['vehicle']),
+      ];
+      if (names.length > 0 && drawn.at(-1) !== names.join()) drawn.push(names.join());
+    };
+    captures.subscribe(() => queueMicrotask(look));
+    record.subscribe(() => queueMicrotask(look));
+    await openPicked(window.program, [longFile(window, 'long.csv')]);
+    await window.quiet();
+    expect(drawn).toEqual(['beginning', 'whole,vehicle']);
   });
 
   it('is not shown of a file that is read before anybody could look', async () => {
