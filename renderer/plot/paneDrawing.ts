@@ -58,6 +58,7 @@ export class PaneDrawing implements StageDrawing {
   private fitted: readonly [number, number] | null = null;
   private fitWanted = true;
   private fittedSpanS = 0;
+  private begun = false;
   private sight: PaneSight = 'drawn';
 
   constructor(
@@ -118,8 +119,17 @@ export class PaneDrawing implements StageDrawing {
   }
 
   draw(scale: TimeScale, ticks: StageTicks): void {
+    // Axes alone would be made anew with the first traces, which are there a moment later.
+    if (!this.begun && this.waitsForAll()) return;
+    this.begun = true;
     this.surface.show(this.content(this.drawnTraces()));
     this.surface.draw(scale, ticks);
+  }
+
+  /** Whether traces are asked for and none has come. */
+  private waitsForAll(): boolean {
+    const waits = ({ upToDate, views }: ViewLoader): boolean => !upToDate && views.length === 0;
+    return this.loaders.length > 0 && this.loaders.every(waits);
   }
 
   /** Views and traces as they are drawn now, for pictures. */

@@ -3,7 +3,9 @@ import type { Stretch } from '../../../../core/windows/window.ts';
 import { FrameScheduler } from '../../../../renderer/plot/frame.ts';
 import { PaneDrawing, type PaneSight, type PaneWish } from '../../../../renderer/plot/paneDrawing.ts';
 import { paneModel } from '../../../../renderer/plot/paneModel.ts';
+import { PlotSurface } from '../../../../renderer/plot/plotSurface.ts';
 import { Stage } from '../../../../renderer/plot/stage.ts';
+import { TimeScale } from '../../../../renderer/plot/timeScale.ts';
 import type { PaneLayout } from '../../../../renderer/plot/traceStackProps.ts';
 import { type InventedChannel, syntheticCapture, syntheticSource } from '../../../support/syntheticSource.ts';
 
@@ -22,6 +24,7 @@ const capture = syntheticCapture('ramp', [ramp]);
 const source = syntheticSource([ramp]);
 
 beforeEach(() => {
+  vi.restoreAllMocks();
   vi.stubGlobal('devicePixelRatio', 1);
 });
 
@@ -85,6 +88,35 @@ describe('the vertical scale of a pane', () => {
     const before = drawing.range;
     drawing.update(wishFor({ kind: 'auto' }));
     expect(drawing.range).not.toEqual(before);
+  });
+});
+
+describe('the canvas of a pane', () => {
+  const noTicks = { ticks: [], fine: [], labels: [] };
+  const scale = new TimeScale({ startS: 0, endS: 10 }, 64, 1000);
+
+  it('is first drawn with the first traces, and from then on whenever it is told', async () => {
+    const drawn = vi.spyOn(PlotSurface.prototype, 'draw').mockReturnValue(undefined);
+    const shown = vi.spyOn(PlotSurface.prototype, 'show');
+    const { stage, drawing } = paneWith({ kind: 'quantity' }, { startS: 0, endS: 10 });
+    drawing.draw(scale, noTicks);
+    expect(drawn).not.toHaveBeenCalled();
+    await answered();
+    drawing.draw(scale, noTicks);
+    expect(shown.mock.lastCall?.[0].traces).toHaveLength(1);
+    stage.look({ startS: 45, endS: 55 }, false);
+    drawing.draw(scale, noTicks); // the next view is still asked for
+    expect(drawn).toHaveBeenCalledTimes(2);
+  });
+
+  it('is drawn with its axes where the traces do not come', async () => {
+    const drawn = vi.spyOn(PlotSurface.prototype, 'draw').mockReturnValue(undefined);
+    const views = vi.spyOn(source, 'views').mockRejectedValue(new Error('gone'));
+    const { drawing } = paneWith({ kind: 'quantity' }, { startS: 0, endS: 10 });
+    await answered();
+    views.mockRestore();
+    drawing.draw(scale, noTicks);
+    expect(drawn).toHaveBeenCalledTimes(1);
   });
 });
 
