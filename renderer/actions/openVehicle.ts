@@ -22,9 +22,9 @@ export async function openVehicle(program: Program, id: string, already: ReadFil
     return false;
   }
   program.shelf.setState({ damaged: null });
-  if (loaded.notice !== null) program.notices.getState().tell('vehicle', loaded.notice);
   program.saver.isOnDisk(loaded.record);
   enter(program, loaded.record, loaded.readOnly, readViewState(loaded.view));
+  if (loaded.notice !== null) program.notices.getState().tell('vehicle', loaded.notice);
   await findCaptures(program, loaded.record, already?.summary.sha256 ?? null);
   return true;
 }
@@ -107,6 +107,7 @@ function putAway(program: Program): void {
 
 function enter(program: Program, record: VehicleRecord, readOnly: boolean, view: ViewState): void {
   program.wholeScore.setState(NO_SCORE);
+  program.notices.getState().clear('vehicle'); // what the start page said of another one
   // What the program says of two windows, or draws over the traces, is not shown while the record is read blind.
   program.workspace.getState().restore(isReadBlind(record) ? { ...view, compare: null, ghosts: false } : view);
   program.record.getState().open(record, readOnly);

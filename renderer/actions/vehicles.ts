@@ -17,9 +17,10 @@ export async function beginVehicle(program: Program): Promise<void> {
 /** Opens a vehicle from the list; one that is open already stays as it is. One that cannot be opened says why. */
 export async function chooseVehicle(program: Program, id: string): Promise<void> {
   program.dialogs.getState().close();
-  const { damaged } = program.shelf.getState().vehicles.find((vehicle) => vehicle.id === id) ?? {};
-  if (damaged !== undefined) {
-    program.notices.getState().tell('vehicle', damaged); // what is open stays open: there is nothing to open in its place
+  const chosen = program.shelf.getState().vehicles.find((vehicle) => vehicle.id === id);
+  if (chosen?.damaged !== undefined) {
+    const where = `${chosen.name}, ${chosen.damaged.where}`;
+    program.notices.getState().tell('vehicle', { ...chosen.damaged, where }); // what is open stays open: there is nothing to open in its place
     return;
   }
   if (recordOf(program.record.getState())?.id === id) return;

@@ -83,9 +83,13 @@ export function whatIsWrong(typed: string, { min, max, whole }: Limits): string 
   const value = typedNumber(typed);
   if (whole === true && !/^[+−-]?\d+$/.test(typed.trim())) return 'Type a whole number, without a point or a comma.';
   if (value === null) return 'This is not a number. Type digits with a point or a comma.';
-  const readings = bothReadings(typed);
-  if (readings !== null) return `This can be read in two ways. Type ${readings.join(' or ')}.`;
+  const readings = bothReadings(typed)?.filter((one) => isWithin(Number(one), min, max));
+  if (readings?.length === 2) return `This can be read in two ways. Type ${readings.join(' or ')}.`;
   if (min !== undefined && value < min) return `Type ${min} or more.`;
   if (max !== undefined && value > max) return `Type ${max} or less.`;
   return null;
+}
+
+function isWithin(value: number, min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY): boolean {
+  return value >= min && value <= max;
 }

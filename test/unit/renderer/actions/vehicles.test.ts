@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
 import { refreshShelf } from '../../../../renderer/actions/refreshShelf.ts';
-import { chooseVehicle, deleteVehicle, goToStart } from '../../../../renderer/actions/vehicles.ts';
+import { beginVehicle, chooseVehicle, deleteVehicle, goToStart } from '../../../../renderer/actions/vehicles.ts';
 import { recordOf } from '../../../../renderer/state/recordStore.ts';
 import { startWindow } from '../../../support/windowProgram.ts';
 
@@ -60,5 +60,9 @@ it('a damaged vehicle that is chosen from the list says what can be done, and wh
   program.shelf.setState({ vehicles: [entry, { ...entry, id: 'other', name: 'Van 9', damaged }] });
   await chooseVehicle(program, 'other');
   expect(recordOf(program.record.getState())?.identity.name).toBe('bay-3');
-  expect(program.notices.getState().problems).toMatchObject([{ place: 'vehicle', problem: damaged }]);
+  const told = { ...damaged, where: 'Van 9, ~/x/record.json' };
+  expect(program.notices.getState().problems).toMatchObject([{ place: 'vehicle', problem: told }]);
+  await beginVehicle(program);
+  await window.quiet();
+  expect(program.notices.getState().problems).toEqual([]); // it was not said of the new one
 });

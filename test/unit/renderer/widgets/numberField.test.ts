@@ -11,6 +11,7 @@ describe('what is wrong with a typed number', () => {
     ['0,450', {}],
     ['61.125', {}],
     ['1234,500', {}],
+    ['1,998', { min: 0.05, max: 30 }], // litres: nobody means 1998 of them
   ])('%j is right', (typed, limits) => {
     expect(whatIsWrong(typed, limits)).toBeNull();
   });
