@@ -10,6 +10,8 @@ interface NumberFieldProps {
   readonly min?: number;
   readonly max?: number;
   readonly whole?: boolean;
+  /** An amount of money, which nobody writes with three decimals. */
+  readonly money?: boolean;
   readonly autoFocus?: boolean;
   readonly className?: string;
   /** Null where the field was emptied. Called when the field is left or Enter is pressed, never for half a number. */
@@ -75,15 +77,15 @@ export function NumberField(props: NumberFieldProps) {
   );
 }
 
-type Limits = Pick<NumberFieldProps, 'min' | 'max' | 'whole'>;
+type Limits = Pick<NumberFieldProps, 'min' | 'max' | 'whole' | 'money'>;
 
 /** A sentence that says what to type instead, or null. An emptied field is not wrong. */
-export function whatIsWrong(typed: string, { min, max, whole }: Limits): string | null {
+export function whatIsWrong(typed: string, { min, max, whole, money }: Limits): string | null {
   if (typed.trim() === '') return null;
   const value = typedNumber(typed);
   if (whole === true && !/^[+−-]?\d+$/.test(typed.trim())) return 'Type a whole number, without a point or a comma.';
   if (value === null) return 'This is not a number. Type digits with a point or a comma.';
-  const readings = bothReadings(typed)?.filter((one) => isWithin(Number(one), min, max));
+  const readings = bothReadings(typed, money)?.filter((one) => isWithin(Number(one), min, max));
   if (readings?.length === 2) return `This can be read in two ways. Type ${readings.join(' or ')}.`;
   if (min !== undefined && value < min) return `Type ${min} or more.`;
   if (max !== undefined && value > max) return `Type ${max} or less.`;

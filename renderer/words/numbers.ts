@@ -38,11 +38,15 @@ export function differenceWords(value: number, digits: number): string {
 
 /** "128,400": a comma before three digits parts thousands for one reader and decimals for another. */
 const EITHER_WAY = /^[+-]?[1-9]\d{0,2},\d{3}$/;
+/** "1.250": a point does so where nobody writes three decimals. */
+const EITHER_WAY_MONEY = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
 
 /** The two readings of a number that different people read differently, for them to choose; null for all others. */
-export function bothReadings(typed: string): readonly [thousands: string, decimals: string] | null {
+export function bothReadings(typed: string, money = false): readonly [thousands: string, decimals: string] | null {
   const plain = typed.trim().replace('−', '-');
-  return EITHER_WAY.test(plain) ? [plain.replace(',', ''), plain.replace(',', '.')] : null;
+  if (!(money ? EITHER_WAY_MONEY : EITHER_WAY).test(plain)) return null;
+  const decimals = plain.replace(',', '.');
+  return [plain.replace(/[.,]/, ''), money ? String(Number(decimals)) : decimals];
 }
 
 /** What a person typed as a number, with either decimal sign; null where it is none. Groups of digits are not read. */

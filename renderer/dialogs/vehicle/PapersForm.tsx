@@ -35,6 +35,7 @@ export function PapersForm({ record }: { readonly record: VehicleRecord }) {
       <NumberField
         label="Price of the converter"
         unit={costs.currency}
+        money
         value={costs.converterPrice === 0 ? null : costs.converterPrice}
         min={0}
         onValue={(price) => edit(setCosts({ converterPrice: price ?? 0 }))}
@@ -42,6 +43,7 @@ export function PapersForm({ record }: { readonly record: VehicleRecord }) {
       <NumberField
         label="Price of a labour hour"
         unit={costs.currency}
+        money
         value={costs.labourHour === 0 ? null : costs.labourHour}
         min={0}
         onValue={(price) => edit(setCosts({ labourHour: price ?? 0 }))}
