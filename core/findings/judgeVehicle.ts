@@ -1,6 +1,7 @@
 import type { CaptureRef } from '../record/schema.ts';
 import { pairOf } from '../thermal/pairOf.ts';
 import { readThermal } from '../thermal/readThermal.ts';
+import { lowerFirst } from '../words/numbers.ts';
 import { costsOf, judgeStage, type Stage, type StageName, tellsOf } from './judgeStage.ts';
 import { judgeForBanks } from './scoreWindow.ts';
 import { basisSentence } from './sentences.ts';
@@ -50,8 +51,4 @@ function topLine(windows: readonly KeptWindow[], readings: number, before: Stage
   };
   if (!after) return `${before.verdict.sentence} ${basis('before', before)}`;
   return `After the repair: ${lowerFirst(after.verdict.sentence)} ${basis('after', after)} Before: ${lowerFirst(before.verdict.sentence)}`;
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

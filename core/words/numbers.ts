@@ -31,6 +31,11 @@ export function startSentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** The same text with its first letter small, for the middle of a sentence. */
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** "a", "a and b", "a, b and c". */
 export function listed(items: readonly string[]): string {
   if (items.length < 2) return items[0] ?? '';

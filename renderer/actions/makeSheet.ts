@@ -7,6 +7,7 @@ import { canonicalJson } from '../../core/record/canonical.ts';
 import type { VehicleRecord } from '../../core/record/schema.ts';
 import { CORE_VERSION } from '../../core/version.ts';
 import type { Stretch } from '../../core/windows/window.ts';
+import { lowerFirst } from '../../core/words/numbers.ts';
 import type { Program } from '../program/program.ts';
 import type { HeldCapture } from '../state/captureStore.ts';
 import { recordOf } from '../state/recordStore.ts';
@@ -106,7 +107,10 @@ async function comparisonsOf(program: Program, record: VehicleRecord): Promise<S
   const [first, second] = sides;
   if (first == null || second == null) return [];
   const outcome = await program.core.ask('compare', { first: first.held, second: second.held });
-  return outcome.ok ? [{ first: first.words, second: second.words, comparison: outcome.value }] : [];
+  if (outcome.ok) return [{ first: first.words, second: second.words, comparison: outcome.value }];
+  const what = `The sheet holds no comparison: ${lowerFirst(outcome.problem.what)}`;
+  program.notices.getState().tell('export', { ...outcome.problem, what });
+  return [];
 }
 
 function sideOf(program: Program, record: VehicleRecord, windowId: string) {

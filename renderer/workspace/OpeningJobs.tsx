@@ -1,6 +1,7 @@
 import { Loader, X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
+import { lowerFirst } from '../../core/words/numbers.ts';
 import { useProgram } from '../program/programContext.ts';
 import type { OpeningJob } from '../state/captureStore.ts';
 import { Button } from '../widgets/Button.tsx';
@@ -94,8 +95,4 @@ function Bar({ job, timeLeft, elapsedMs }: BarProps) {
 
 function doing({ checking, name }: OpeningJob): string {
   return `${checking ? 'Checking every file in' : 'Reading'} ${name}`;
-}
-
-function lowerFirst(words: string): string {
-  return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -7,6 +7,7 @@ import { printSheet } from '../../../../renderer/actions/exportSheet.ts';
 import { makeSheet } from '../../../../renderer/actions/makeSheet.ts';
 import { openPicked } from '../../../../renderer/actions/openCaptures.ts';
 import { acceptOffer, offersOfShown } from '../../../../renderer/actions/windows.ts';
+import { recordOf } from '../../../../renderer/state/recordStore.ts';
 import { startWindow } from '../../../support/windowProgram.ts';
 
 async function openVan() {
@@ -44,5 +45,21 @@ describe('a sheet that is asked for right after a window was marked', () => {
     await quiet();
     await printSheet(program);
     expect(program.notices.getState().words).toBe('There is no finding, and so no sheet to print.');
+  });
+
+  it('says so where the comparison that is looked at cannot be on it', async () => {
+    const { program, quiet, acceptHold } = await openVan();
+    acceptHold();
+    await quiet();
+    const [id = ''] = Object.keys(recordOf(program.record.getState())?.windows ?? {});
+    program.workspace.setState({ compare: { firstId: id, secondId: id, offsetS: 0 } });
+    const { ask } = program.core;
+    const refusing: typeof ask = (name, question, options) =>
+      name === 'compare' ? Promise.resolve(failed(name)) : ask(name, question, options);
+    vi.spyOn(program.core, 'ask').mockImplementation(refusing);
+    expect(await makeSheet(program, NOTHING_PRIVATE)).not.toBeNull();
+    expect(program.notices.getState().problems.map(({ place, problem }) => [place, problem.what])).toEqual([
+      ['export', expect.stringMatching(/^The sheet holds no comparison: /)],
+    ]);
   });
 });
