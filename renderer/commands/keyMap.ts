@@ -76,12 +76,19 @@ function partsOf(accelerator: string) {
 
 function matches(accelerator: string, pressed: PressedKey, mac: boolean): boolean {
   const wanted = partsOf(accelerator);
-  const [command, other] = mac ? [pressed.metaKey, pressed.ctrlKey] : [pressed.ctrlKey, pressed.metaKey];
-  if (command !== wanted.command || other || pressed.altKey !== wanted.alt) return false;
   const key = EVENT_KEYS[wanted.key] ?? wanted.key;
   // Signs lie on other keys elsewhere, some of them under Shift; for letters and named keys Shift counts.
   const sign = key.length === 1 && !/[a-z]/i.test(key);
-  if (!sign && pressed.shiftKey !== wanted.shift) return false;
+  if (!(sign && isBare(accelerator) && byThirdLevel(pressed, mac))) {
+    const [command, other] = mac ? [pressed.metaKey, pressed.ctrlKey] : [pressed.ctrlKey, pressed.metaKey];
+    if (command !== wanted.command || other || pressed.altKey !== wanted.alt) return false;
+    if (!sign && pressed.shiftKey !== wanted.shift) return false;
+  }
   if (key === '+' && pressed.key === '=') return true;
   return pressed.key.toLowerCase() === key.toLowerCase();
+}
+
+/** Whether a sign was typed as "[" is on many keyboards: by AltGr, which Windows tells as Ctrl and Alt, or by Option. */
+function byThirdLevel({ ctrlKey, metaKey, altKey }: PressedKey, mac: boolean): boolean {
+  return altKey && !metaKey && ctrlKey !== mac;
 }

@@ -25,6 +25,26 @@ function press(words: string): PressedKey {
   };
 }
 
+describe('a sign on the third level of a keyboard', () => {
+  it.each([
+    ['ctrl+alt+[', false, 'window.startHere'],
+    ['ctrl+alt+]', false, 'window.endHere'],
+    ['alt+[', true, 'window.startHere'],
+    ['[', false, 'window.startHere'],
+  ])('%s means the sign (mac: %s)', (key, mac, id) => {
+    expect(commandOfKey(press(key), { ...PANE, mac })).toBe(id);
+  });
+
+  it.each([
+    ['alt+[', false],
+    ['ctrl+[', false],
+    ['ctrl+alt+m', false],
+    ['ctrl+alt+d', false],
+  ])('%s means nothing', (key, mac) => {
+    expect(commandOfKey(press(key), { ...PANE, mac })).toBeNull();
+  });
+});
+
 describe('keys that everybody knows', () => {
   it.each([
     ['ctrl+o', 'file.open'],
