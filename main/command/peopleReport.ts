@@ -29,7 +29,7 @@ export function describeLines({ capture, sha256 }: ReadInput): string[] {
   return [
     capture.name,
     `  ${capture.layout.words}`,
-    `  ${length}, ${showNumber(capture.rows, 0, '.')} rows, SHA-256 ${sha256.slice(0, 12)}`,
+    `  ${length}, ${grouped(capture.rows, 'row')}, SHA-256 ${sha256.slice(0, 12)}`,
     ...(capture.startClock === null ? [] : [`  Clock at its start: ${capture.startClock}`]),
     ...channelLines(capture),
     ...capture.warnings.map((warning) => `  Noted: ${[warning.detail, warningRow(warning)].join(' ').trim()}`),
@@ -59,7 +59,7 @@ function channelLines({ channels }: Capture): string[] {
     const rate = channel.facts.medianRateHz;
     const often = `${showNumber(rate, digitsFor(rate / 100, 2), '.')} Hz`;
     const what = roleWords(channel.role, channel.bank);
-    return `  ${what}: "${channel.name}", ${showNumber(sampleCount(channel.time), 0, '.')} samples, ${often}`;
+    return `  ${what}: "${channel.name}", ${grouped(sampleCount(channel.time), 'sample')}, ${often}`;
   });
 }
 
@@ -111,4 +111,9 @@ function measureLine({ id, value, interval }: MeasureValue): string {
 
 function nextLines({ nextTests: [next] }: Verdict): string[] {
   return next === undefined ? [] : ['', `  Next test: ${next.words} ${next.why} About ${next.minutes} min.`];
+}
+
+/** "120 000 rows", "1 row". */
+function grouped(count: number, one: string): string {
+  return `${showNumber(count, 0, '.')} ${count === 1 ? one : `${one}s`}`;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { scoreCapture } from '../../../../core/scoreCapture.ts';
 import { peopleLines } from '../../../../main/command/peopleReport.ts';
+import { captureOf } from '../../../support/drawTrace.ts';
 import { sampleCapture } from '../../../support/sampleCapture.ts';
 
 const VAN = await sampleCapture('van-before.csv');
@@ -25,5 +26,15 @@ describe('the short report', () => {
   test('leaves the line out where everything was recorded', () => {
     const never = reportFor(['P0420']).find((line) => line.startsWith('  Not recorded in any window'));
     expect(never).toBeUndefined();
+  });
+
+  test('counts one row and one sample in the singular', () => {
+    const capture = captureOf([{ role: 'rpm', rateHz: 1, seconds: 0, values: () => 800 }]);
+    const lines = peopleLines(
+      { capture, sha256: '0'.repeat(64), input: 1 },
+      scoreCapture(capture, { windows: null, bank: null, thermal: [], troubleCodes: [] }),
+    ).map((line) => line.replaceAll('\u00a0', ' '));
+    expect(lines).toContainEqual(expect.stringContaining(', 1 row, SHA-256'));
+    expect(lines).toContainEqual(expect.stringContaining(', 1 sample, '));
   });
 });
